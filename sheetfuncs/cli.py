@@ -1,0 +1,58 @@
+"""The command line: `sheetfuncs COMMAND`.  Each command is one function that returns an exit code.
+
+Exit codes: 0 done; 1 done, and something must be mended; 2 refused, with one line on stderr.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Sequence
+
+from sheetfuncs import __version__
+from sheetfuncs.files import Refused
+
+Command = Callable[[argparse.Namespace], int]
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command and return its exit code."""
+    options = _parser().parse_args(arguments)
+    try:
+        command: Command = options.run
+        return command(options)
+    except Refused as refused:
+        print(f"sheetfuncs: {refused}", file=sys.stderr)
+        return 2
+
+
+def functions(options: argparse.Namespace) -> int:
+    """The catalogue, a line a function, or one function's card."""
+    from sheetfuncs.formulas.catalogue import CATALOGUE
+
+    if options.name is None:
+        for function in CATALOGUE.values():
+            print(f"{function.card.call}  {function.card.summary}")
+        return 0
+    name = options.name.upper()
+    if name not in CATALOGUE:
+        raise Refused(f"{options.name}: there is no such function; `sheetfuncs functions` lists them all")
+    card = CATALOGUE[name].card
+    print(f"{card.call}\n\n{CATALOGUE[name].__doc__}")
+    return 0
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="sheetfuncs", description="Maple sugaring functions and season workbooks.")
+    parser.add_argument("--version", action="version", version=f"sheetfuncs {__version__}")
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
+
+    command = commands.add_parser("functions", help="list the functions, or show one function's card")
+    command.add_argument("name", nargs="?", metavar="NAME", help="a function, for instance FINISH_TEMP")
+    command.set_defaults(run=functions)
+
+    return parser
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,217 @@
+"""One definition per function: `define` turns a relation in SI into a function of the catalogue.
+
+A function is called thousands of times in a sheet, so its checks and conversions are written
+out as a few lines of Python for each and compiled once, as namedtuple does: no loop, no
+dictionary and no unit parsing is left in a call.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from inspect import signature
+from textwrap import fill
+from typing import Any, Callable, NamedTuple, Protocol
+
+from sheetfuncs.formulas.quantities import SYSTEMS, Argument, Quantity
+from sheetfuncs.science.errors import LeftOut, OutOfLimits, WrongKind
+
+UNITS_WORDS = 'unit system, "US" or "metric"; left out: "US"'
+
+
+class Card(NamedTuple):
+    """Everything that is known of a function."""
+
+    name: str
+    summary: str
+    notes: str
+    arguments: Mapping[str, Argument]
+    returns: str
+    result: Quantity
+    source: str
+    example: tuple[tuple[Any, ...], Any]
+    relation: Callable[..., Any]
+
+    @property
+    def units(self) -> bool:
+        """Whether the function takes `units` last."""
+        measures = [argument.quantity for argument in self.arguments.values()] + [self.result]
+        return self.system_matters or any(quantity.units for quantity in measures)
+
+    @property
+    def system_matters(self) -> bool:
+        """Whether the relation itself asks for the unit system."""
+        return "units" in signature(self.relation).parameters
+
+    @property
+    def parameters(self) -> tuple[str, ...]:
+        """The names of the arguments in a cell, in order."""
+        return (*self.arguments, "units") if self.units else tuple(self.arguments)
+
+    @property
+    def call(self) -> str:
+        """The call as a person writes it: `WATER_BOILS(pressure, units)`."""
+        return f"{self.name}({', '.join(self.parameters)})"
+
+
+class Function(Protocol):
+    """A function of the catalogue: call it, or read its card."""
+
+    card: Card
+    __name__: str
+
+    def __call__(self, *args: Any, **kwargs: Any) -> Any: ...
+
+
+def define(
+    returns: str, result: Quantity, source: str, example: tuple[tuple[Any, ...], Any], **arguments: Argument
+) -> Callable[[Callable[..., Any]], Function]:
+    """Make a function of the catalogue from a relation in SI.
+
+    returns, result: what comes out, in words and as a quantity
+    source: where the relation is published, or "common practice, no source"
+    example: arguments and what they give, rounded as written
+    arguments: what each argument of the relation means, in the same order
+    """
+
+    def wrap(relation: Callable[..., Any]) -> Function:
+        taken = [name for name in signature(relation).parameters if name != "units"]
+        if taken != list(arguments):
+            raise TypeError(f"{relation.__name__} takes {taken}, its definition names {list(arguments)}")
+        summary, _, notes = (relation.__doc__ or "").strip().partition("\n\n")
+        card = Card(
+            relation.__name__,
+            " ".join(summary.split()),
+            " ".join(notes.split()),
+            arguments,
+            returns,
+            result,
+            " ".join(source.split()),
+            example,
+            relation,
+        )
+        return _compiled(card)
+
+    return wrap
+
+
+def _compiled(card: Card) -> Function:
+    """The function itself: limits and conversions inline, anything unusual left to `_slowly`."""
+    heading = [f"{name}=None" for name in card.arguments] + ['units="US"'] * card.units
+    lines = [f"def {card.name}({', '.join(heading)}):", "    try:"]
+    if card.units:
+        for system in SYSTEMS:
+            lines += [f"        if units == {system!r}:", *_branch(card, system, " " * 12)]
+    else:
+        lines += _branch(card, SYSTEMS[0], " " * 8)
+    given = "".join(f"{name}, " for name in card.arguments)
+    lines += ["    except TypeError:", "        pass"]
+    lines += [f"    return slowly(card, ({given}), {'units' if card.units else repr(SYSTEMS[0])})"]
+    allowed = {f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()}
+    scope: dict[str, Any] = {"relation": card.relation, "card": card, "slowly": _slowly, **allowed}
+    exec(compile("\n".join(lines), f"<sheetfuncs {card.name}>", "exec"), scope)  # noqa: S102 (our own text, above)
+    function = scope[card.name]
+    function.card = card
+    function.__doc__ = card_text(card)
+    function.__module__ = card.relation.__module__
+    return function  # type: ignore[no-any-return]
+
+
+def _branch(card: Card, system: str, indent: str) -> list[str]:
+    """The lines that check and compute in one system."""
+    checks, given = [], []
+    for name, argument in card.arguments.items():
+        if argument.allowed:
+            checks.append(f"{name} in {name}_words")
+            given.append(name)
+        else:
+            low, high = argument.limits(system)
+            checks.append(f"{low!r} <= {name} <= {high!r}")
+            given.append(_inline(argument.quantity.unit(system).to_si, name))
+    if card.system_matters:
+        given.append(f"units={system!r}")
+    result = _inline(card.result.unit(system).from_si, f"relation({', '.join(given)})")
+    return [f"{indent}if {' and '.join(checks)}:", f"{indent}    return {result}"]
+
+
+def _inline(arithmetic: str, operand: str) -> str:
+    return arithmetic.replace("x", operand)
+
+
+def _slowly(card: Card, given: tuple[Any, ...], units: Any) -> Any:
+    """Say what is wrong with a call; where nothing is, compute it all the same."""
+    for name, value in zip(card.arguments, given):
+        if value is None:
+            raise LeftOut(f"{card.name}: {name} is left out; give {card.arguments[name].words}")
+    system = _word(card, "units", SYSTEMS[0] if units is None else units, SYSTEMS)
+    values: list[Any] = [
+        _word(card, name, value, argument.allowed) if argument.allowed else _number(card, name, value, system)
+        for (name, argument), value in zip(card.arguments.items(), given)
+    ]
+    for (name, argument), value in zip(card.arguments.items(), values):
+        low, high = argument.limits(system)
+        if not argument.allowed and not low <= value <= high:
+            raise OutOfLimits(f"{card.name}: {name} is {value:g}; {argument.words} is {argument.range_words(system)}")
+    return compute(card, values, system)
+
+
+def _word(card: Card, name: str, value: Any, allowed: tuple[str, ...]) -> str:
+    """The allowed word that was meant: capitals do not count, as in a spreadsheet."""
+    if isinstance(value, str):
+        for word in allowed:
+            if word.casefold() == value.casefold():
+                return word
+    raise WrongKind(f"{card.name}: {name} is {value!r}; it is one of {', '.join(allowed)}")
+
+
+def _number(card: Card, name: str, value: Any, system: str) -> float:
+    if isinstance(value, (str, bytes)) or not hasattr(value, "__float__"):
+        words = card.arguments[name]
+        raise WrongKind(f"{card.name}: {name} is {value!r}; give a number, {words.range_words(system)}")
+    return float(value)
+
+
+def compute(card: Card, values: list[Any], system: str) -> Any:
+    """Convert, relate, convert back; without checks, on numbers or traced values."""
+    given = [
+        value if argument.allowed else argument.quantity.unit(system).into_si(value)
+        for argument, value in zip(card.arguments.values(), values)
+    ]
+    extra = {"units": system} if card.system_matters else {}
+    return card.result.unit(system).out_of_si(card.relation(*given, **extra))
+
+
+def card_text(card: Card) -> str:
+    """The card as text: what `help` and the command line show."""
+    width = 92
+
+    def item(name: str, words: str) -> str:
+        return fill(f"{name}: {words}", width, initial_indent="    ", subsequent_indent="        ")
+
+    lines = [card.summary, ""]
+    if card.notes:
+        lines += [fill(card.notes, width), ""]
+    lines += ["Arguments:"]
+    lines += [item(name, f"{argument.words}; {argument.limit_words}") for name, argument in card.arguments.items()]
+    if card.units:
+        lines += [item("units", UNITS_WORDS)]
+    lines += ["", "Returns:", f"    {card.returns}, {card.result.symbol}", "", "Errors (in a cell):"]
+    lines += [
+        "    #NUM! (OutOfLimits): an argument outside its limits, or no solution",
+        "    #VALUE! (WrongKind): text where a number belongs, or an unknown word",
+        "    #N/A (LeftOut): an argument left out",
+        "",
+        "Source:",
+        fill(card.source, width, initial_indent="    ", subsequent_indent="    "),
+        "",
+        "Example:",
+        *_example_lines(card),
+    ]
+    return "\n".join(lines)
+
+
+def _example_lines(card: Card) -> list[str]:
+    given, expected = card.example
+    call = f"{card.name}({', '.join(repr(value) for value in given)})"
+    if isinstance(expected, float):
+        call = f"round({call}, {len(repr(expected).partition('.')[2])})"
+    return [f"    >>> from sheetfuncs import {card.name}", f"    >>> {call}", f"    {expected!r}"]

@@ -1,0 +1,39 @@
+"""Jars to have ready."""
+
+from __future__ import annotations
+
+from sheetfuncs.formulas.define import define
+from sheetfuncs.formulas.quantities import COUNT, SMALL_VOLUME
+from sheetfuncs.formulas.vocabulary import JAR, SYRUP_VOLUME
+from sheetfuncs.science.maths import TINY, Value, choose, floor
+
+
+def _jars(volume: Value, jar_size: Value) -> Value:
+    return floor(volume / jar_size + TINY)
+
+
+@define(
+    "jars filled",
+    COUNT,
+    source="whole jars in the volume",
+    example=((1.0, 16.0, "US"), 8),
+    volume=SYRUP_VOLUME,
+    jar_size=JAR,
+)
+def JAR_COUNT(volume: Value, jar_size: Value) -> Value:
+    """Whole jars that a volume fills. Both hot or both cold: SYRUP_COLD turns one into the other."""
+    return _jars(volume, jar_size)
+
+
+@define(
+    "what is left over",
+    SMALL_VOLUME,
+    source="the volume less the whole jars in it",
+    example=((1.06, 16.0, "US"), 7.68),
+    volume=SYRUP_VOLUME,
+    jar_size=JAR,
+)
+def JAR_REST(volume: Value, jar_size: Value) -> Value:
+    """What is left over after the whole jars: for the taster."""
+    rest = volume - jar_size * _jars(volume, jar_size)
+    return choose(rest > 0.0, rest, 0.0)

@@ -1,0 +1,1 @@
+"""Where the functions run: each host is a loop over the catalogue."""

@@ -1,0 +1,158 @@
+"""A function of the catalogue as spreadsheet text: a LAMBDA to carry in a workbook, or an inline LET.
+
+The function's own relation runs once with names for arguments.  Steps that are used more than
+once become names of a LET, and what Python checks before computing is written in front.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from sheetfuncs.formulas.define import Card, compute
+from sheetfuncs.formulas.quantities import SYSTEMS, Quantity
+from sheetfuncs.hosts.expression import NA, NUM, VALUE, Expression, constant, needs_brackets, total, written
+
+MOST_CHARACTERS = 8000  # Excel takes 8,192
+MOST_NAMES = 120  # Excel takes 126 in a LET, LibreOffice 127
+
+LET = "_xlfn.LET("
+
+
+class TooLong(ValueError):
+    """A body over the limits of a spreadsheet: shorten the relation."""
+
+
+def lambda_body(card: Card) -> str:
+    """The LAMBDA of a function, as it stands in a workbook file: any number of arguments left out."""
+    names = {name: Expression(f"_xlpm.{name}") for name in card.parameters}
+    left_out = total([Expression("_xlfn.ISOMITTED(", names[name]) for name in card.arguments])
+    given = {}
+    if card.units:
+        omitted = Expression("_xlfn.ISOMITTED(", names["units"])
+        given["_xlpm.u"] = written_let(omitted.choose(SYSTEMS[0], names["units"]))
+        names["units"] = Expression("_xlpm.u")
+    answer = _guarded(card, [names[name] for name in card.arguments], names.get("units"))
+    text = written_let(left_out.choose(NA, answer), given)
+    parameters = ",".join(f"_xlop.{name}" for name in card.parameters)
+    return _within_limits(card, f"_xlfn.LAMBDA({parameters},{text})")
+
+
+def inline(card: Card, arguments: Sequence[str]) -> str:
+    """The formula of one call: `arguments` are spreadsheet text; `units`, if the function takes
+    them, is a quoted word.  Names of the LET are told from any other by their prefix `_xlpm.`"""
+    given, names = {}, []
+    for name, text in zip(card.arguments, arguments):
+        given[f"_xlpm.{name}"] = text
+        names.append(Expression(f"_xlpm.{name}"))
+    system = arguments[len(card.arguments)].strip('"') if len(arguments) > len(card.arguments) else SYSTEMS[0]
+    known = {word.casefold(): word for word in SYSTEMS}
+    if system.casefold() not in known:
+        return VALUE.head
+    return _within_limits(card, written_let(_guarded(card, names, known[system.casefold()]), given))
+
+
+def _within_limits(card: Card, text: str) -> str:
+    if len(text) > MOST_CHARACTERS:
+        raise TooLong(f"{card.name}: its text has {len(text):,} characters, a spreadsheet takes {MOST_CHARACTERS:,}")
+    return text
+
+
+def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
+    """The relation behind its checks; `units` is a system's name, or a traced one."""
+    wrong_kind, outside = [], []
+    metric = units.is_not(SYSTEMS[0]) if isinstance(units, Expression) else units
+    if isinstance(units, Expression):
+        wrong_kind += [Expression("*", *(units.is_not(system) for system in SYSTEMS))]
+    for name, argument in zip(names, card.arguments.values()):
+        if argument.allowed:
+            unknown = name.is_not(argument.allowed[0])
+            for word in argument.allowed[1:]:
+                unknown = unknown * name.is_not(word)
+            wrong_kind.append(unknown)
+        else:
+            wrong_kind.append(Expression("ISTEXT(", name))
+            low, high = (_by_system(metric, *ends) for ends in zip(argument.us, argument.metric))
+            outside += [name < low, name > high]
+    answer = constant(_related(card, names, metric))
+    if outside:
+        answer = total(outside).choose(NUM, answer)
+    return total(wrong_kind).choose(VALUE, answer)
+
+
+def _by_system(metric: Any, us_value: Any, metric_value: Any) -> Any:
+    """One of two values: by the system's name now, or by a traced condition later."""
+    if isinstance(metric, Expression):
+        same = not isinstance(us_value, Expression) and us_value == metric_value
+        return us_value if same else metric.choose(metric_value, us_value)
+    return us_value if metric == SYSTEMS[0] or metric is None else metric_value
+
+
+def _related(card: Card, names: list[Expression], metric: Any) -> Any:
+    """The relation between conversions."""
+    if not isinstance(metric, Expression):
+        return compute(card, names, metric or SYSTEMS[0])
+
+    def either(quantity: Quantity, convert: Callable[[Any, Any], Any], value: Any) -> Any:
+        if not quantity.units:
+            return value
+        return metric.choose(convert(quantity.metric, value), convert(quantity.us, value))
+
+    given = [
+        name if argument.allowed else either(argument.quantity, lambda unit, value: unit.into_si(value), name)
+        for name, argument in zip(names, card.arguments.values())
+    ]
+    extra = {"units": Expression("_xlpm.u")} if card.system_matters else {}
+    return either(card.result, lambda unit, value: unit.out_of_si(value), card.relation(*given, **extra))
+
+
+def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
+    """An expression as text: a LET where names are given or a step is used more than once."""
+    steps, uses = _distinct(answer)
+    pairs = [f"{name},{text}" for name, text in (given or {}).items()]
+    texts: list[str] = []
+    names = 0
+    for step, children in steps:
+        operands = []
+        for position, child in enumerate(children):
+            text = texts[child]
+            bare = text.startswith("_xlpm.v_") and uses[child] > 1
+            if not bare and needs_brackets(step, steps[child][0], position):
+                text = f"({text})"
+            operands.append(text)
+        text = written(step, operands)
+        if step.operands and uses[len(texts)] > 1:
+            names += 1
+            pairs.append(f"_xlpm.v_{names},{text}")
+            text = f"_xlpm.v_{names}"
+        texts.append(text)
+    if len(pairs) > MOST_NAMES:
+        raise TooLong(f"a LET of {len(pairs)} names: a spreadsheet takes {MOST_NAMES}")
+    return f"{LET}{','.join(pairs)},{texts[-1]})" if pairs else texts[-1]
+
+
+Step = tuple[Expression, tuple[int, ...]]
+
+
+def _distinct(answer: Expression) -> tuple[list[Step], list[int]]:
+    """The distinct steps, operands first, each with the numbers of its operands; and how often each is used."""
+    steps: list[Step] = []
+    uses: list[int] = []
+    numbers: dict[tuple[str, tuple[int, ...]], int] = {}
+    seen: dict[int, int] = {}
+
+    def number(expression: Expression) -> int:
+        if id(expression) not in seen:
+            children = tuple([number(operand) for operand in expression.operands])
+            key = (expression.head, children)
+            if key not in numbers:
+                numbers[key] = len(steps)
+                steps.append((expression, children))
+                uses.append(0)
+                for child in children:
+                    uses[child] += 1
+            seen[id(expression)] = numbers[key]
+        return seen[id(expression)]
+
+    number(answer)
+    return steps, uses

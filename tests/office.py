@@ -1,0 +1,60 @@
+"""LibreOffice for the tests: found, started in a profile of its own, asked to compute a workbook."""
+
+from __future__ import annotations
+
+import functools
+import os
+import re
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+OLDEST_WITH_LET = (24, 8)
+
+# Recompute on load, whatever values a file brings along.
+RECOMPUTE = """<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="ODFRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+</oor:items>
+"""
+
+
+@functools.cache
+def version() -> tuple[int, ...]:
+    """The version of LibreOffice on this machine; (0,) where there is none."""
+    if shutil.which("soffice") is None:
+        return (0,)
+    answer = subprocess.run(["soffice", "--version"], capture_output=True, text=True, timeout=60).stdout
+    found = re.search(r"LibreOffice (\d+)\.(\d+)", answer)
+    return tuple(int(part) for part in found.groups()) if found else (0,)
+
+
+def needed(oldest: tuple[int, ...] = OLDEST_WITH_LET) -> None:
+    """Skip a test where LibreOffice is missing or too old; under CI that is a failure."""
+    if version() < oldest:
+        words = f"needs LibreOffice {'.'.join(map(str, oldest))} or newer, found {version()}"
+        if os.environ.get("CI"):
+            pytest.fail(words)
+        pytest.skip(words)
+
+
+def new_profile(folder: Path) -> Path:
+    """A user profile that recomputes every workbook it loads."""
+    profile = folder / "profile"
+    (profile / "user").mkdir(parents=True)
+    (profile / "user" / "registrymodifications.xcu").write_text(RECOMPUTE)
+    return profile
+
+
+def convert(source: Path, ending: str, profile: Path) -> Path:
+    """Load, compute and save a workbook as another format beside it, in a folder of its own."""
+    out = source.parent / f"as-{ending.partition(':')[0]}"
+    out.mkdir(exist_ok=True)
+    command = ["soffice", f"-env:UserInstallation={profile.as_uri()}", "--headless", "--convert-to", ending]
+    subprocess.run([*command, "--outdir", str(out), str(source)], check=True, capture_output=True, timeout=300)
+    made = out / f"{source.stem}.{ending.partition(':')[0]}"
+    assert made.exists(), f"LibreOffice did not write {made}"
+    return made
