@@ -31,8 +31,9 @@ def functions(options: argparse.Namespace) -> int:
     from sheetfuncs.formulas.catalogue import CATALOGUE
 
     if options.name is None:
-        for function in CATALOGUE.values():
-            print(f"{function.card.call}  {function.card.summary}")
+        width = max(map(len, CATALOGUE))
+        for name, function in CATALOGUE.items():
+            print(f"{name:{width}}  {function.card.summary}")
         return 0
     name = options.name.upper()
     if name not in CATALOGUE:

@@ -14,12 +14,15 @@ import pytest
 OLDEST_WITH_LET = (24, 8)
 
 # Recompute on load, whatever values a file brings along.
-RECOMPUTE = """<?xml version="1.0" encoding="UTF-8"?>
-<oor:items xmlns:oor="http://openoffice.org/2001/registry">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="ODFRecalcMode" oor:op="fuse"><value>0</value></prop></item>
-</oor:items>
-"""
+RECOMPUTE = (
+    '<?xml version="1.0" encoding="UTF-8"?><oor:items xmlns:oor="http://openoffice.org/2001/registry">'
+    + "".join(
+        '<item oor:path="/org.openoffice.Office.Calc/Formula/Load">'
+        f'<prop oor:name="{kind}RecalcMode" oor:op="fuse"><value>0</value></prop></item>'
+        for kind in ("OOXML", "ODF")
+    )
+    + "</oor:items>"
+)
 
 
 @functools.cache

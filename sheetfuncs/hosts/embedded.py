@@ -18,7 +18,7 @@ def evaluate(path: Path, wanted: dict[str, Iterable[Cell]]) -> dict[str, dict[Ce
 
     model = ironcalc.load_from_xlsx(str(path), "en", "UTC", "en")
     model.evaluate()
-    numbers = {sheet.name: number for number, sheet in enumerate(model.get_worksheets_properties())}
+    numbers = {sheet["name"]: number for number, sheet in enumerate(model.get_worksheets_properties())}
     return {
         title: {cell: _plain(model.get_cell_value(numbers[title], cell[0] + 1, cell[1] + 1)) for cell in cells}
         for title, cells in wanted.items()
