@@ -48,6 +48,12 @@ class Card(NamedTuple):
         return (*self.arguments, "units") if self.units else tuple(self.arguments)
 
     @property
+    def parameter_help(self) -> dict[str, str]:
+        """What each argument in a cell means and how far it may go, as cards and wizards say it."""
+        words = {name: f"{argument.words}; {argument.limit_words}" for name, argument in self.arguments.items()}
+        return {**words, "units": UNITS_WORDS} if self.units else words
+
+    @property
     def call(self) -> str:
         """The call as a person writes it: `WATER_BOILS(pressure, units)`."""
         return f"{self.name}({', '.join(self.parameters)})"
@@ -100,7 +106,8 @@ def _compiled(card: Card) -> Function:
     lines = [f"def {card.name}({', '.join(heading)}):", "    try:"]
     if card.units:
         for system in SYSTEMS:
-            lines += [f"        if units == {system!r}:", *_branch(card, system, " " * 12)]
+            or_left_out = " or units is None" * (system == SYSTEMS[0])  # a cell's way to leave it out
+            lines += [f"        if units == {system!r}{or_left_out}:", *_branch(card, system, " " * 12)]
     else:
         lines += _branch(card, SYSTEMS[0], " " * 8)
     given = "".join(f"{name}, " for name in card.arguments)
@@ -191,9 +198,7 @@ def card_text(card: Card) -> str:
     if card.notes:
         lines += [fill(card.notes, width), ""]
     lines += ["Arguments:"]
-    lines += [item(name, f"{argument.words}; {argument.limit_words}") for name, argument in card.arguments.items()]
-    if card.units:
-        lines += [item("units", UNITS_WORDS)]
+    lines += [item(name, words) for name, words in card.parameter_help.items()]
     lines += ["", "Returns:", f"    {card.returns}, {card.result.symbol}", "", "Errors (in a cell):"]
     lines += [
         "    #NUM! (OutOfLimits): an argument outside its limits, or no solution",
