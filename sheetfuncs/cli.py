@@ -8,6 +8,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Callable, Sequence
+from pathlib import Path
 
 from sheetfuncs import __version__
 from sheetfuncs.files import Refused
@@ -43,6 +44,15 @@ def functions(options: argparse.Namespace) -> int:
     return 0
 
 
+def calc_addin(options: argparse.Namespace) -> int:
+    """The LibreOffice add-in, in one file to double-click."""
+    from sheetfuncs.hosts.calc.builder import write_addin
+
+    write_addin(options.out, options.replace)
+    print(f"{options.out}: open it with LibreOffice to install the functions")
+    return 0
+
+
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="sheetfuncs", description="Maple sugaring functions and season workbooks.")
     parser.add_argument("--version", action="version", version=f"sheetfuncs {__version__}")
@@ -51,6 +61,11 @@ def _parser() -> argparse.ArgumentParser:
     command = commands.add_parser("functions", help="list the functions, or show one function's card")
     command.add_argument("name", nargs="?", metavar="NAME", help="a function, for instance FINISH_TEMP")
     command.set_defaults(run=functions)
+
+    command = commands.add_parser("calc-addin", help="write the add-in that brings the functions to LibreOffice Calc")
+    command.add_argument("out", type=Path, metavar="OUT.oxt", help="the file to write")
+    command.add_argument("--replace", action="store_true", help="write over a file of this name")
+    command.set_defaults(run=calc_addin)
 
     return parser
 

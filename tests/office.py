@@ -38,10 +38,14 @@ def version() -> tuple[int, ...]:
 def needed(oldest: tuple[int, ...] = OLDEST_WITH_LET) -> None:
     """Skip a test where LibreOffice is missing or too old; under CI that is a failure."""
     if version() < oldest:
-        words = f"needs LibreOffice {'.'.join(map(str, oldest))} or newer, found {version()}"
-        if os.environ.get("CI"):
-            pytest.fail(words)
-        pytest.skip(words)
+        missing(f"needs LibreOffice {'.'.join(map(str, oldest))} or newer, found {version()}")
+
+
+def missing(words: str) -> None:
+    """Skip a test for want of a program; under CI fail it."""
+    if os.environ.get("CI"):
+        pytest.fail(words)
+    pytest.skip(words)
 
 
 def new_profile(folder: Path) -> Path:

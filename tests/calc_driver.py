@@ -1,0 +1,159 @@
+"""Drives LibreOffice for the tests.  Runs under a Python that has `uno`, not the tests' own.
+
+    python calc_driver.py SOFFICE PROFILE_URL
+
+It starts LibreOffice in that profile, then answers requests: a line of JSON in, `[method, ...]`,
+a line of JSON out.  When its input ends, LibreOffice is closed.
+"""
+
+import contextlib
+import json
+import os
+import subprocess
+import sys
+import time
+
+import uno
+from com.sun.star.beans import PropertyValue
+from com.sun.star.connection import NoConnectException
+
+
+def properties(**named):
+    made = []
+    for name, value in named.items():
+        one = PropertyValue()
+        one.Name, one.Value = name, value
+        made.append(one)
+    return tuple(made)
+
+
+class Driver:
+    def __init__(self, soffice, profile):
+        pipe = f"sheetfuncs-{os.getpid()}"
+        accept = f"--accept=pipe,name={pipe};urp"
+        command = [soffice, f"-env:UserInstallation={profile}", "--headless", "--norestore", "--nologo", accept]
+        self.process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        local = uno.getComponentContext()
+        resolver = local.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", local)
+        for _ in range(300):
+            try:
+                self.context = resolver.resolve(f"uno:pipe,name={pipe};urp;StarOffice.ComponentContext")
+                break
+            except NoConnectException:
+                time.sleep(0.1)
+        self.desktop = self.service("com.sun.star.frame.Desktop")
+        self.document = None
+
+    def service(self, name):
+        return self.context.ServiceManager.createInstanceWithContext(name, self.context)
+
+    def close(self):
+        with contextlib.suppress(Exception):  # it hangs up while it answers
+            self.desktop.terminate()
+        self.process.wait(60)
+
+    # What can be asked for
+
+    def open(self, path=None):
+        """A new sheet, or a file."""
+        if self.document is not None:
+            self.document.close(True)
+        url = uno.systemPathToFileUrl(path) if path else "private:factory/scalc"
+        self.document = self.desktop.loadComponentFromURL(url, "_blank", 0, properties(Hidden=True))
+
+    def save(self, path, kind):
+        """Save a copy; `kind` is the name of an export filter."""
+        self.document.storeToURL(uno.systemPathToFileUrl(path), properties(FilterName=kind))
+
+    def fill(self, contents, sheet=0):
+        """Put numbers, texts and formulas into cells by their address."""
+        place = self.document.Sheets.getByIndex(sheet)
+        for address, content in contents.items():
+            cell = place.getCellRangeByName(address)
+            if isinstance(content, str):
+                cell.setFormula(content)
+            else:
+                cell.setValue(content)
+
+    def fill_array(self, address, formula, sheet=0):
+        self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).setArrayFormula(formula)
+
+    def data(self, address, rows, sheet=0):
+        """Put numbers and texts into a block of cells, exactly as they are."""
+        self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).setDataArray(tuple(map(tuple, rows)))
+
+    def formulas(self, address, rows, sheet=0):
+        """Put formulas into a block of cells."""
+        self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).setFormulaArray(tuple(map(tuple, rows)))
+
+    def recalculate(self):
+        """Compute everything again; returns the seconds that it took."""
+        start = time.perf_counter()
+        self.document.calculateAll()
+        return time.perf_counter() - start
+
+    def formula(self, address, sheet=0):
+        return self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).getFormula()
+
+    def read(self, address, sheet=0):
+        """Rows of values: a number, a text, or {"error": the number that Calc has for it}."""
+        cells = self.document.Sheets.getByIndex(sheet).getCellRangeByName(address)
+        return [
+            [value(cells, row, column, content) for column, content in enumerate(contents)]
+            for row, contents in enumerate(cells.getDataArray())
+        ]
+
+    def sheets(self):
+        """Every formula's value: {sheet: {address: value}}."""
+        found = {}
+        for sheet in self.document.Sheets:
+            cursor = sheet.createCursor()
+            cursor.gotoEndOfUsedArea(False)
+            last = cursor.getRangeAddress()
+            cells = sheet.getCellRangeByPosition(0, 0, last.EndColumn, last.EndRow)
+            values = cells.getDataArray()
+            found[sheet.Name] = {
+                cells.getCellByPosition(column, row).AbsoluteName.rpartition(".")[2].replace("$", ""): value(
+                    cells, row, column, values[row][column]
+                )
+                for row, formulas in enumerate(cells.getFormulaArray())
+                for column, formula in enumerate(formulas)
+                if formula.startswith(("=", "{="))
+            }
+        return found
+
+    def describe(self, name):
+        """What the Function Wizard says of a function."""
+        record = {
+            part.Name: part.Value for part in self.service("com.sun.star.sheet.FunctionDescriptions").getByName(name)
+        }
+        record["Arguments"] = [[one.Name, one.Description, one.IsOptional] for one in record["Arguments"]]
+        return record
+
+    def call(self, name, arguments):
+        """Call a function without a sheet."""
+        return self.service("com.sun.star.sheet.FunctionAccess").callFunction(name, tuple(arguments))
+
+
+def value(cells, row, column, content):
+    """A cell's content, or its error, which the content alone does not tell."""
+    if content == "" or content is None:
+        error = cells.getCellByPosition(column, row).getError()
+        return {"error": error} if error else ""
+    return content
+
+
+def main():
+    driver = Driver(*sys.argv[1:])
+    for line in sys.stdin:
+        method, *arguments = json.loads(line)
+        try:
+            answer = {"done": getattr(driver, method)(*arguments)}
+        except Exception as error:
+            answer = {"failed": f"{type(error).__name__}: {error}"}
+        print(json.dumps(answer), flush=True)
+    driver.close()
+
+
+if __name__ == "__main__":
+    main()
