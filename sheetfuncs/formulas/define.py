@@ -54,6 +54,12 @@ class Card(NamedTuple):
         return {**words, "units": UNITS_WORDS} if self.units else words
 
     @property
+    def sentence(self) -> str:
+        """What the function is for and what it gives, as function wizards say it."""
+        unit = "" if self.result.symbol in self.returns else f", {self.result.symbol}"
+        return f"{self.summary} Returns {self.returns}{unit}."
+
+    @property
     def call(self) -> str:
         """The call as a person writes it: `WATER_BOILS(pressure, units)`."""
         return f"{self.name}({', '.join(self.parameters)})"

@@ -14,6 +14,7 @@ from sheetfuncs.formulas.define import Function
 from sheetfuncs.science.errors import FormulaError
 
 ERRORS = ("#N/A", "#NUM!", "#VALUE!", "#DIV/0!", "#REF!", "#NAME?", "#NULL!")
+ERRORS += ("#GETTING_DATA", "#SPILL!", "#CONNECT!", "#BLOCKED!", "#UNKNOWN!", "#FIELD!", "#CALC!")  # newer Excel only
 
 Rows = tuple[tuple[Any, ...], ...]
 

@@ -109,7 +109,7 @@ def _wizard() -> bytes:
         node = _new_node(functions, name)
         _property(node, "DisplayName", name, "en-US")
         _property(node, "CompatibilityName", name, "en-US")
-        _property(node, "Description", _sentence(function.card), "en-US")
+        _property(node, "Description", function.card.sentence, "en-US")
         _property(node, "Category", CATEGORY)
         parameters = SubElement(node, "node", {"oor:name": "Parameters"})
         for parameter, words in function.card.parameter_help.items():
@@ -117,10 +117,6 @@ def _wizard() -> bytes:
             _property(described, "DisplayName", parameter, "en-US")
             _property(described, "Description", words, "en-US")
     return _xml(root)
-
-
-def _sentence(card: Card) -> str:
-    return f"{card.summary} Returns {card.returns}, {card.result.symbol}."
 
 
 def _new_node(parent: Element, name: str) -> Element:
