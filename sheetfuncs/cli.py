@@ -13,6 +13,8 @@ from pathlib import Path
 from sheetfuncs import __version__
 from sheetfuncs.files import Refused
 
+EDITIONS = ("carried", "inline", "linked")
+
 Command = Callable[[argparse.Namespace], int]
 
 
@@ -44,6 +46,13 @@ def functions(options: argparse.Namespace) -> int:
     return 0
 
 
+def new(options: argparse.Namespace) -> int:
+    """A season workbook."""
+    from sheetfuncs.workbook.new import new as write_new
+
+    return write_new(options)
+
+
 def calc_addin(options: argparse.Namespace) -> int:
     """The LibreOffice add-in, in one file to double-click."""
     from sheetfuncs.hosts.calc.builder import write_addin
@@ -57,6 +66,18 @@ def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="sheetfuncs", description="Maple sugaring functions and season workbooks.")
     parser.add_argument("--version", action="version", version=f"sheetfuncs {__version__}")
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
+
+    command = commands.add_parser("new", help="write a season workbook and print its sums")
+    command.add_argument("file", metavar="FILE", help="the workbook to write, an .xlsx file")
+    command.add_argument("--units", default="us", metavar="us|metric", help="unit system; us if left out")
+    command.add_argument("--edition", default="carried", choices=EDITIONS, help="how the functions come along")
+    command.add_argument("--season", type=int, metavar="YEAR", help="the year of the season")
+    command.add_argument("--elevation", metavar="HEIGHT", help="height above the sea, for instance '650 ft'")
+    command.add_argument("--example", action="store_true", help="fill it with an example season")
+    command.add_argument("--collection", metavar="LOG.csv", help="fill Collection from a log: date,volume,brix")
+    command.add_argument("--rows", type=int, metavar="N", help="room for that many collections, and the rest to match")
+    command.add_argument("--replace", action="store_true", help="write over FILE if it exists")
+    command.set_defaults(run=new)
 
     command = commands.add_parser("functions", help="list the functions, or show one function's card")
     command.add_argument("name", nargs="?", metavar="NAME", help="a function, for instance FINISH_TEMP")

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
 Cell = tuple[int, int]  # row and column, from 0
 
 
-def evaluate(path: Path, wanted: dict[str, Iterable[Cell]]) -> dict[str, dict[Cell, Any]]:
+def evaluate(path: Path, wanted: Mapping[str, Iterable[Cell]]) -> dict[str, dict[Cell, Any]]:
     """The values that cells of a workbook have once everything is computed, by sheet title.
 
     Numbers are floats, an error is its text, and a formula that gives no text is "".

@@ -1,0 +1,1 @@
+"""The season workbook: sheets as data, laid out, computed, written; and read back."""

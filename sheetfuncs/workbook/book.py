@@ -1,0 +1,71 @@
+"""A season workbook: its sheets laid out, filled, computed by the embedded engine, and written."""
+
+from __future__ import annotations
+
+import datetime
+import tempfile
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from sheetfuncs.hosts import embedded
+from sheetfuncs.workbook import sheets
+from sheetfuncs.workbook.layout import Layout
+from sheetfuncs.workbook.parts import Rows, Units
+from sheetfuncs.workbook.writer import Writer
+
+FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
+
+TODAY = "weekend.today"
+DAY_ZERO = datetime.date(1899, 12, 30)  # a spreadsheet's day 0
+
+
+class Season:
+    """A season workbook before it is a file; after `write`, `value` gives any computed cell.
+
+    `today` is the day whose values are stored where Today is a formula; left out: today.
+    """
+
+    def __init__(
+        self,
+        system: str,
+        inputs: Mapping[str, Any],
+        rows: Rows | None = None,
+        today: datetime.date | None = None,
+    ) -> None:
+        self.units = Units(system)
+        self.inputs = dict(inputs)
+        self.sheets = sheets.all_sheets(self.units, rows or Rows())
+        self.layout = Layout(self.sheets)
+        self.today = today or datetime.date.today()
+        unknown = [name for name in self.inputs if name not in self.layout.spots]
+        if unknown:
+            raise KeyError(f"the workbook has no cells named {', '.join(unknown)}")
+        self.values: dict[str, dict[tuple[int, int], Any]] = {}
+
+    def write(self, path: Path, edition: str = "carried") -> None:
+        """Compute everything and write the workbook, each formula with its value."""
+        if not self.values:
+            self.compute()
+        self._written(path, edition, self.inputs)
+
+    def compute(self) -> None:
+        """Let the embedded engine compute the carried edition."""
+        with tempfile.TemporaryDirectory() as folder:
+            path = Path(folder) / "season.xlsx"
+            formulas = self._written(path, "carried", {TODAY: self.today} | self.inputs)
+            self.values = embedded.evaluate(path, formulas)
+        if TODAY not in self.inputs:
+            spot = self.layout.spots[TODAY]
+            self.values[spot.sheet][spot.row, spot.column] = float((self.today - DAY_ZERO).days)
+
+    def _written(self, path: Path, edition: str, inputs: Mapping[str, Any]) -> dict[str, list[tuple[int, int]]]:
+        writer = Writer(path, self.sheets, self.layout, self.units, edition)
+        stamp = {"sheetfuncs format": FORMAT, "sheetfuncs units": self.units.system, "sheetfuncs edition": edition}
+        writer.write(inputs, self.values, stamp)
+        return writer.formulas
+
+    def value(self, name: str, offset: int = 0) -> Any:
+        """The computed value of a labelled cell, or of a table's column at a row."""
+        spot = self.layout.spots[name]
+        return self.values[spot.sheet].get((spot.row + offset, spot.column))

@@ -1,0 +1,366 @@
+"""Finish: the race to the last degree, a block for each batch."""
+
+from __future__ import annotations
+
+from sheetfuncs.workbook.parts import (
+    BRIX,
+    COUNT,
+    DATE,
+    DIFFERENCE,
+    LENGTH,
+    MINUTES,
+    SMALL,
+    TEMPERATURE,
+    TEXT,
+    TIME,
+    VOLUME,
+    WORDS,
+    Block,
+    Chart,
+    Column,
+    Field,
+    Fields,
+    Rows,
+    Series,
+    Sheet,
+    Table,
+    Units,
+)
+from sheetfuncs.workbook.sheets.phrases import not_a_number, of_row, rounded, when
+
+LOG_COLUMN = 6  # where the readings stand, beside the batch
+TOP = 3
+HEIGHT = 66  # rows from one batch to the next, 60 readings and their heading
+PACE_OVER = 4  # readings from which the pace is measured
+CALLS = 3  # minutes before the end at which nobody leaves the pan
+
+
+def sheet(units: Units, rows: Rows) -> Sheet:
+    """A block of labelled cells, a readings log and a chart for each batch."""
+    blocks: list[Block] = []
+    for batch in range(1, rows.batches + 1):
+        top = TOP + (batch - 1) * (HEIGHT + rows.readings - 60)
+        fields = _fields(units, batch, top)
+        blocks += [fields, _check(units, batch, top + len(fields.fields) + 2)]
+        blocks += [
+            _log(units, batch, top, rows.readings),
+            _goal(units, batch, top + 35),
+            _chart(units, batch, top + 40),
+        ]
+    return Sheet(
+        "Finish",
+        "One block a batch. Give the lots their batch number in Storage, read the thermometer in boiling water, then log.",
+        blocks,
+        freeze=(2, 0),
+        widths=(16, 12, 12, 15, 30, 3, 9, 13, 10, 9, 12, 12, 10, 34),
+        breaks=[TOP + batch * (HEIGHT + rows.readings - 60) for batch in range(1, rows.batches)],
+    )
+
+
+def _fields(units: Units, batch: int, top: int) -> Fields:
+    me = f"batch{batch}"
+    of_pan = of_row("@pans.area", "@pans.name", f"@{me}.pan")
+    pan_holds = of_row("@pans.holds", "@pans.name", f"@{me}.pan")
+    of_thermometer = of_row("@thermometers.water", "@thermometers.name", f"@{me}.thermometer")
+    read_on = of_row("@thermometers.read_on", "@thermometers.name", f"@{me}.thermometer")
+    error = of_row("@thermometers.error", "@thermometers.name", f"@{me}.thermometer")
+    filled = f"ISNUMBER(@{me}.syrup)"
+    least = units.pick(0.4, 1.0)
+    read_that_day = f"AND(N({of_thermometer})>0,N({read_on})=N(@{me}.date),N(@{me}.date)>0)"
+    return Fields(
+        me,
+        f"Batch {batch}",
+        (
+            Field("date", "Date", DATE),
+            Field("thermometer", "Thermometer", TEXT, choices="@thermometers.name"),
+            Field(
+                "water_typed",
+                "It shows in boiling water",
+                TEMPERATURE,
+                low=units.pick(175, 79.5),
+                high=units.pick(222, 105.5),
+                note=f"{units.temperature}, today",
+            ),
+            Field("pan", "Pan", TEXT, choices="@pans.name"),
+            Field(
+                "volume_typed", "Volume going in, if measured", VOLUME, note=f"{units.volume}, cold; else from Storage"
+            ),
+            Field("brix_typed", "Its sugar, if measured", BRIX, high=85, note="°Brix"),
+            Field(
+                "lots",
+                "Lots in it",
+                COUNT,
+                f"COUNTIF(@storage.meant,{batch})",
+                note="from Storage",
+            ),
+            Field(
+                "syrup",
+                "Syrup expected, cold",
+                VOLUME,
+                f"IF(COUNT(@{me}.volume_typed,@{me}.brix_typed)=2,"
+                f'IFERROR(SYRUP_FROM_SAP(@{me}.volume_typed,@{me}.brix_typed,@yard.target),""),'
+                f'IF(SUMIFS(@storage.syrup,@storage.meant,{batch})>0,SUMIFS(@storage.syrup,@storage.meant,{batch}),""))',
+                note=units.volume,
+            ),
+            Field(
+                "volume",
+                "Volume going in, cold",
+                VOLUME,
+                f"IF({filled},IF(COUNT(@{me}.volume_typed,@{me}.brix_typed)=2,@{me}.volume_typed,"
+                f'SUMIFS(@storage.volume,@storage.meant,{batch})),"")',
+                note=units.volume,
+            ),
+            Field(
+                "brix",
+                "Its sugar",
+                BRIX,
+                when(filled, f"BOIL_BRIX(@{me}.syrup,@yard.target,@{me}.volume)"),
+                note="°Brix",
+            ),
+            Field(
+                "depth",
+                "Depth in the pan at the start",
+                LENGTH,
+                when(filled, f"PAN_DEPTH(@{me}.volume,{of_pan},UNITS)"),
+                note=units.length,
+            ),
+            Field(
+                "depth_end",
+                "Depth when it is syrup",
+                LENGTH,
+                when(filled, f"PAN_DEPTH(@{me}.syrup,{of_pan},UNITS)"),
+                note=units.length,
+            ),
+            Field(
+                "fits",
+                "The pan",
+                WORDS,
+                f"IF(ISNUMBER(@{me}.depth),IF(N(@{me}.volume)>IFERROR({pan_holds}+0,1000000),"
+                f'"Over the rim: leave a lot out, or take a larger pan.",IF(@{me}.depth_end<{least},'
+                f'"Too shallow at the end, it scorches: finish in a smaller pan.","Fits.")),"")',
+            ),
+            Field(
+                "jars",
+                "Jars to have hot",
+                COUNT,
+                when(filled, f"JAR_COUNT(@{me}.syrup,INDEX(@jars.size,1),UNITS)+1"),
+                note="of the first size in Yard, one to spare",
+            ),
+            Field(
+                "water",
+                "Boiling water, taken as",
+                TEMPERATURE,
+                f"IF(OR(N(@{me}.date)>0,{filled}),IF(ISNUMBER(@{me}.water_typed),@{me}.water_typed,"
+                f'IF(IFERROR({read_that_day},FALSE),{of_thermometer},@weekend.water)),"")',
+                note="typed, else Yard that day, else air pressure",
+            ),
+            Field(
+                "error",
+                "Thermometer reads to within",
+                DIFFERENCE,
+                f"IFERROR(IF({error}>0,{error}+0,{units.pick(0.5, 0.3)}),{units.pick(0.5, 0.3)})",
+                note=f"± {units.difference}",
+            ),
+            Field(
+                "goal",
+                "IT IS SYRUP AT",
+                WORDS,
+                f'IF(ISNUMBER(@{me}.goal_number),{rounded(f"@{me}.goal_number")}&" {units.temperature}","")',
+            ),
+            Field(
+                "goal_number",
+                "",
+                TEMPERATURE,
+                when(f"ISNUMBER(@{me}.water)", f"ROUND(FINISH_READING(@yard.target,@{me}.water,UNITS),1)"),
+                note=units.temperature,
+            ),
+            Field(
+                "now",
+                "NOW",
+                WORDS,
+                f"INDEX(@readings{batch}.said,ROWS(@readings{batch}.said))",
+            ),
+        ),
+        row=top,
+    )
+
+
+def _check(units: Units, batch: int, top: int) -> Fields:
+    me = f"check{batch}"
+    true = f"ISNUMBER(@{me}.true)"
+    return Fields(
+        me,
+        f"Batch {batch}: in the cup",
+        (
+            Field("shows", "Hydrometer shows", BRIX, high=85, note="°Brix scale, marked at 60 °F"),
+            Field(
+                "cup",
+                "Syrup in the cup is at",
+                TEMPERATURE,
+                low=units.pick(32, 0),
+                high=units.pick(221, 105),
+                note=f"{units.temperature}; read both together",
+            ),
+            Field(
+                "true",
+                "True strength",
+                BRIX,
+                when(f"COUNT(@{me}.shows,@{me}.cup)=2", f"BRIX_BY_HYDROMETER(@{me}.shows,@{me}.cup,UNITS)"),
+                note="°Brix",
+            ),
+            Field(
+                "state",
+                "It is",
+                TEXT,
+                f'IF({true},IFERROR(SYRUP_STATE(@{me}.true),""),"")',
+                note="against 66.0 to 68.9",
+            ),
+            Field("pan_volume", "Volume in the pan", VOLUME, note=f"{units.volume}, as it is; blank: as expected"),
+            Field(
+                "pan_at",
+                "The pan is at",
+                TEMPERATURE,
+                low=units.pick(32, 0),
+                high=units.pick(221, 105),
+                note=f"{units.temperature}; blank: as in the cup",
+            ),
+            Field(
+                "expected",
+                "Volume as expected, cold",
+                VOLUME,
+                when(true, f"SYRUP_FROM_SAP(@batch{batch}.syrup,@yard.target,@{me}.true)"),
+                note=units.volume,
+            ),
+            Field(
+                "cold",
+                "Volume once cold",
+                VOLUME,
+                when(
+                    true,
+                    f"IF(ISNUMBER(@{me}.pan_volume),SYRUP_COLD(@{me}.pan_volume,@{me}.true,"
+                    f"IF(ISNUMBER(@{me}.pan_at),@{me}.pan_at,@{me}.cup),UNITS),@{me}.expected)",
+                ),
+                note=units.volume,
+            ),
+            Field(
+                "fix",
+                "Water to stir in (+) or boil off (-)",
+                SMALL,
+                when(f"ISNUMBER(@{me}.cold)", f"SYRUP_ADJUST(@{me}.cold,@{me}.true,@yard.target,UNITS)"),
+                note=f"{units.small}, to reach the target",
+            ),
+            Field(
+                "words",
+                "What to do",
+                WORDS,
+                f'IF(ISNUMBER(@{me}.fix),IF(ABS(@{me}.true-@yard.target)<=@yard.hydrometer_error,"Bottle it: on target.",'
+                f'IF(@{me}.fix>0,"Stir in "&{rounded(f"@{me}.fix", 0)}&" {units.small} of clean water.",'
+                f'"Boil off "&{rounded(f"-@{me}.fix", 0)}&" {units.small} more.")),"")',
+            ),
+        ),
+        row=top,
+    )
+
+
+def _log(units: Units, batch: int, top: int, rows: int) -> Table:
+    me, goal = f"batch{batch}", f"@batch{batch}.goal_number"
+    higher = f"BRIX_BY_BOIL([reading]+@{me}.error,@{me}.water,UNITS)"
+    errors = f'IF(ISTEXT([time]),"Time is text: type it as 14:30.",IF(ISTEXT([reading]),"{not_a_number("", "The reading")[1]}",'
+    backwards = 'IF(AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1])),"Time runs backwards: check it.",'
+    cold = f'IF(N([reading])<N(@{me}.water),"Not boiling yet, or the water reading is wrong.",'
+    done = f'IF([reading]>={goal},IF([reading]>={goal}+{units.pick(2, 1)},"TAKE IT OFF: too far, it is thick.","TAKE IT OFF"),'
+    wait = (
+        f'IF(ISNUMBER([minutes]),IF([minutes]<={CALLS},"Stay with it: about "&{rounded("[minutes]", 0)}&" minutes.",'
+        f'"About "&{rounded("[minutes]", 0)}&" minutes still."),"")'
+    )
+    return Table(
+        f"readings{batch}",
+        "",
+        (
+            Column("time", "Time", TIME),
+            Column(
+                "reading",
+                f"Thermometer, {units.temperature}",
+                TEMPERATURE,
+                low=units.pick(150, 65),
+                high=units.pick(300, 149),
+            ),
+            Column(
+                "brix",
+                "°Brix now",
+                BRIX,
+                when(f"COUNT([reading],@{me}.water)=2", f"BRIX_BY_BOIL([reading],@{me}.water,UNITS)"),
+            ),
+            Column("error", "give or take", BRIX, when("ISNUMBER([brix])", f"{higher}-[brix]")),
+            Column(
+                "cold",
+                f"In the pan, cold, {units.volume}",
+                VOLUME,
+                when(f"AND(N([brix])>0.1,ISNUMBER(@{me}.syrup))", f"SYRUP_FROM_SAP(@{me}.syrup,@yard.target,[brix])"),
+            ),
+            Column(
+                "water_left",
+                f"Water left, {units.volume}",
+                VOLUME,
+                when("ISNUMBER([cold])", "IF([brix]>=@yard.target,0,BOIL_WATER([cold],[brix],@yard.target))"),
+            ),
+            Column(
+                "minutes",
+                "Minutes left",
+                MINUTES,
+                when(
+                    "ISNUMBER([water_left])",
+                    "FINISH_MINUTES([cold],[brix],@yard.target,IF(N([pace])>0,[pace],@yard.rate))",
+                ),
+            ),
+            Column(
+                "do", "Do", WORDS, f'{errors}{backwards}IF(ISNUMBER([reading]),{cold}{done}{wait})),""))))', width=34
+            ),
+            Column("said", "Said last", TEXT, 'IF([do]="",[said-1],[do])', hidden=True),
+            Column(
+                "pace",
+                "Measured pace, an hour",
+                VOLUME,
+                f"IFERROR(-SLOPE([water_left~{PACE_OVER - 1}],[time~{PACE_OVER - 1}])/24,0)",
+                hidden=True,
+            ),
+        ),
+        rows,
+        row=top,
+        column=LOG_COLUMN,
+    )
+
+
+def _goal(units: Units, batch: int, top: int) -> Fields:
+    """The two ends of the target line in the chart."""
+    times = f"@readings{batch}.time"
+    goal = f'IF(ISNUMBER(@batch{batch}.goal_number),@batch{batch}.goal_number,"")'
+
+    def end(key: str, words: str, function: str) -> Field:
+        height = Field(f"{key}_reading", "", TEMPERATURE, goal)
+        return Field(key, words, TIME, f'IF(COUNT({times})=0,"",{function}({times}))', beside=height)
+
+    return Fields(
+        f"line{batch}",
+        "",
+        (end("first", "Target line from", "MIN"), end("last", "to", "MAX")),
+        row=top,
+    )
+
+
+def _chart(units: Units, batch: int, top: int) -> Chart:
+    return Chart(
+        f"Batch {batch}: the run and its target",
+        "scatter",
+        (
+            Series("thermometer", f"readings{batch}.time", f"readings{batch}.reading"),
+            Series("target", f"line{batch}.first", f"line{batch}.first_reading", rows=2),
+        ),
+        "",
+        units.temperature,
+        row=top,
+        column=0,
+        x_kind=TIME,
+        width=590,
+        height=380,
+    )

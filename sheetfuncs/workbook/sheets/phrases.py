@@ -1,0 +1,53 @@
+"""Formulas that several sheets share, as text."""
+
+from __future__ import annotations
+
+MONTHS = '"Jan","Feb","Mar","Apr","May","Jun","Jul","Aug","Sep","Oct","Nov","Dec"'
+
+
+def look(*findings: tuple[str, str]) -> str:
+    """The Look cell of a row: the sentence of the first condition that holds, or nothing."""
+    formula = '""'
+    for condition, sentence in reversed(findings):
+        formula = f'IF({condition},"{sentence}",{formula})'
+    return formula
+
+
+def not_a_number(key: str, words: str) -> tuple[str, str]:
+    """Text stands where a number belongs."""
+    return f"ISTEXT([{key}])", f"{words} is text, not a number: type the number alone."
+
+
+def not_a_date(key: str) -> tuple[str, str]:
+    """A date came out as text."""
+    return f"ISTEXT([{key}])", "The date is text: type it again as a date."
+
+
+def outside(key: str, low: float, high: float, words: str) -> tuple[str, str]:
+    """A number no instrument shows."""
+    return f"AND(ISNUMBER([{key}]),OR([{key}]<{low},[{key}]>{high}))", f"{words} must be {low:g} to {high:g}."
+
+
+def when(condition: str, formula: str) -> str:
+    """A value where a row is filled in and the sum works out; else nothing."""
+    return f'IF({condition},IFERROR({formula},""),"")'
+
+
+def numbers(*keys: str) -> str:
+    """Whether each of these cells of the row is a number."""
+    return f"COUNT({','.join(f'[{key}]' for key in keys)})={len(keys)}"
+
+
+def day(date: str) -> str:
+    """A date to read aloud, the same in every language of the spreadsheet."""
+    return f'DAY({date})&" "&CHOOSE(MONTH({date}),{MONTHS})'
+
+
+def rounded(number: str, digits: int = 1) -> str:
+    """A number inside a sentence, with the decimal mark of the spreadsheet."""
+    return f"FIXED({number},{digits},TRUE)"
+
+
+def of_row(key: str, names: str, wanted: str) -> str:
+    """From a table: what stands under `key` beside the name that is wanted."""
+    return f"INDEX({key},MATCH({wanted},{names},0))"
