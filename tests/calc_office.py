@@ -11,6 +11,7 @@ import os
 import shutil
 import subprocess
 import tempfile
+import zipfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
@@ -18,6 +19,8 @@ from pathlib import Path
 from typing import Any
 
 import office
+
+from sheetfuncs.hosts.calc.typelibrary import type_library
 
 NOBODY = 65534
 DRIVER = Path(__file__).with_name("calc_driver.py")
@@ -128,3 +131,41 @@ def uno_python() -> str:
         if shutil.which(python) and not subprocess.run([python, "-c", "import uno"], capture_output=True).returncode:
             return python
     raise AssertionError("no Python here has the module uno: install python3-uno")
+
+
+def write_other_addin(path: Path, parameters: dict[str, str], body: str) -> None:
+    """A neighbour among the add-ins, with one function OTHER: as small as an add-in can be."""
+    manifest = "".join(
+        f'<m:file-entry m:full-path="{name}" m:media-type="application/vnd.sun.star.{kind}"/>'
+        for name, kind in {
+            "o.rdb": "uno-typelibrary;type=RDB",
+            "o.components": "uno-components",
+            "CalcAddIns.xcu": "configuration-data",
+        }.items()
+    )
+    files: dict[str, str | bytes] = {
+        "META-INF/manifest.xml": f'<m:manifest xmlns:m="http://openoffice.org/2001/manifest">{manifest}</m:manifest>',
+        "description.xml": """<description xmlns="http://openoffice.org/extensions/description/2006">
+            <identifier value="other"/><version value="1.0"/></description>""",
+        "o.components": """<components xmlns="http://openoffice.org/2010/uno-components">
+            <component loader="com.sun.star.loader.Python" uri="o.py"><implementation name="other.Other">
+            <service name="other.Other"/><service name="com.sun.star.sheet.AddIn"/>
+            </implementation></component></components>""",
+        "CalcAddIns.xcu": """<o:component-data xmlns:o="http://openoffice.org/2001/registry" o:name="CalcAddIns"
+            o:package="org.openoffice.Office"><node o:name="AddInInfo"><node o:name="other.Other" o:op="replace">
+            <node o:name="AddInFunctions"><node o:name="OTHER" o:op="replace">
+            <prop o:name="DisplayName"><value xml:lang="en-US">OTHER</value></prop>
+            </node></node></node></node></o:component-data>""",
+        "o.rdb": type_library("other.XOther", {"OTHER": parameters}),
+        "o.py": f"""
+import uno, unohelper
+class Other(unohelper.Base, uno.getClass("other.XOther")):
+    def __init__(self, context): pass
+    def OTHER(self, {", ".join(parameters)}): {body}
+g_ImplementationHelper = unohelper.ImplementationHelper()
+g_ImplementationHelper.addImplementation(Other, "other.Other", ("other.Other", "com.sun.star.sheet.AddIn"))
+""",
+    }
+    with zipfile.ZipFile(path, "w") as archive:
+        for name, content in files.items():
+            archive.writestr(name, content)
