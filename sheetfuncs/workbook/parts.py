@@ -63,6 +63,7 @@ class Field(NamedTuple):
     choices: Sequence[str] | str = ()
     low: float | None = None
     high: float | None = None
+    strong: bool = False
     beside: Field | None = None  # type: ignore[misc]  # a record that may hold another of its kind
 
     @property

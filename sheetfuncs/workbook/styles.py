@@ -32,19 +32,19 @@ def style(kind: str, units: Units) -> Style:
     if kind == parts.DATE:
         return Style(units.pick("mmm d, yyyy", "d mmm yyyy"), 13, "center")
     if kind == parts.BRIX:
-        return Style("0.0", 9)
+        return Style("0.0", 8)
     if kind == parts.WORDS:
         return Style("@", 40, "left")
     if kind == parts.TEXT:
         return Style("@", 15, "left")
     return {
-        parts.TIME: Style("hh:mm", 9, "center"),
-        parts.VOLUME: Style(units.pick("#,##0.00", "#,##0.0"), 10),
+        parts.TIME: Style("hh:mm", 8, "center"),
+        parts.VOLUME: Style(units.pick("#,##0.00", "#,##0.0"), 9),
         parts.SMALL: Style(units.pick("#,##0.0", "#,##0"), 10),
-        parts.MASS: Style("#,##0.00", 10),
+        parts.MASS: Style("#,##0.00", 9),
         parts.LENGTH: Style("0.0", 9),
         parts.AREA: Style(units.pick("0.0", "0.00"), 9),
-        parts.SHARE: Style("0%", 9),
+        parts.SHARE: Style("0%", 8),
         parts.COUNT: Style("0", 8),
         parts.NUMBER: Style("0", 10),
         parts.MONEY: Style("#,##0.00", 10),
@@ -52,7 +52,7 @@ def style(kind: str, units: Units) -> Style:
         parts.DIFFERENCE: Style("0.0", 9),
         parts.PRESSURE: Style(units.pick("0.00", "0"), 10),
         parts.DAYS: Style("0", 8),
-        parts.HOURS: Style("0.0", 9),
+        parts.HOURS: Style("0.0", 8),
         parts.MINUTES: Style("0", 9),
         parts.RATIO: Style("0.0", 9),
         parts.ELEVATION: Style("#,##0", 10),
@@ -65,7 +65,7 @@ def cell_format(kind: str, role: str, units: Units) -> dict[str, Any]:
     """The format of a cell for typing ("typed"), a computed one ("computed") or a heading."""
     look: dict[str, Any] = {"font_name": FONT, "font_size": 10, "font_color": INK, "valign": "vcenter"}
     chosen = style(kind, units)
-    if role in ("typed", "computed", "answer"):
+    if role in ("typed", "computed", "answer", "strong"):
         look |= {"num_format": chosen.number, "align": chosen.align, "border": 1, "border_color": RULE}
         look |= {"indent": 1} if chosen.align == "left" else {}
         if chosen.align == "left":
@@ -74,6 +74,8 @@ def cell_format(kind: str, role: str, units: Units) -> dict[str, Any]:
         look |= {"bg_color": TINT, "locked": False}
     if role == "answer":
         look |= {"bold": True, "font_size": 12, "text_wrap": False}
+    if role == "strong":
+        look |= {"bold": True, "font_size": 14}
     if role == "sentence":
         look |= {"bold": True, "font_size": 12, "text_wrap": True, "border": 1, "border_color": RULE, "indent": 1}
     return look

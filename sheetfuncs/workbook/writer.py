@@ -126,7 +126,7 @@ class Writer:
 
     def _cell(self, page: Worksheet, sheet: Sheet, field: Field, name: str, row: int, column: int) -> None:
         if field.formula and name not in self.inputs:
-            role = "computed"
+            role = "strong" if field.strong else "computed"
             if field.kind == parts.WORDS:  # beside a number it has its column's width, else it may run on
                 role = "sentence" if field.beside else "answer"
                 page.set_row(row, 32 if field.beside else 20)
@@ -234,8 +234,13 @@ class Writer:
             x_axis |= {"num_format": self.units.pick("mmm d", "d mmm")}
         elif chart.x_kind == parts.TIME:
             x_axis |= {"num_format": "hh:mm"}
+        y_axis: dict[str, Any] = {"name": chart.y_title, "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}}}
+        if chart.kind != "scatter":
+            y_axis["min"] = 0
+        if chart.kind == "bar":
+            x_axis["reverse"] = True
         picture.set_x_axis(x_axis)
-        picture.set_y_axis({"name": chart.y_title, "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}}})
+        picture.set_y_axis(y_axis)
         picture.set_legend({"position": "bottom"} if len(chart.series) > 1 else {"none": True})
         picture.set_size({"width": chart.width, "height": chart.height})
         picture.show_na_as_empty_cell()
@@ -246,7 +251,7 @@ class Writer:
         x, y = ("=" + spot._replace(height=max(spot.height, series.rows)).address("") for spot in spots)
         colour = (styles.BAR, "#C8871E", "#6E8B8B")[number % 3]
         line = {"color": colour, "width": 1.75, "dash_type": ("solid", "dash", "round_dot")[number % 3]}
-        look: dict[str, Any] = {"fill": {"color": colour}} if chart.kind == "column" else {"line": line}
+        look: dict[str, Any] = {"fill": {"color": colour}} if chart.kind in ("column", "bar") else {"line": line}
         if chart.kind == "scatter":
             look["marker"] = {"type": "none"} if number else {"type": "circle", "size": 4, "fill": {"color": colour}}
         return {"name": series.name, "categories": x, "values": y, **look}

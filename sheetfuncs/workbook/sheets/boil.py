@@ -37,7 +37,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
     columns = (
         Column("date", "Date", DATE),
         *(
-            Column(lot, f"Lot in, {number}", TEXT, choices="@storage.lot", width=9)
+            Column(lot, f"Lot in, {number}", TEXT, choices="@storage.lot", width=7)
             for number, lot in enumerate(BOIL_LOTS, 1)
         ),
         Column("sap", f"Fresh sap added, {units.volume}", VOLUME, hint="Sap that was not a lot in Storage."),

@@ -162,17 +162,19 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
                 note=f"± {units.difference}",
             ),
             Field(
-                "goal",
-                "IT IS SYRUP AT",
-                WORDS,
-                f'IF(ISNUMBER(@{me}.goal_number),{rounded(f"@{me}.goal_number")}&" {units.temperature}","")',
+                "rate",
+                "Boils off, until the readings tell",
+                VOLUME,
+                f'IF(ISNUMBER(@{me}.depth),IFERROR(PAN_RATE({of_pan},UNITS),@yard.rate),@yard.rate)',
+                note=f"{units.volume}/h, from the pan, else from Yard",
             ),
             Field(
-                "goal_number",
-                "",
+                "goal",
+                "IT IS SYRUP AT",
                 TEMPERATURE,
                 when(f"ISNUMBER(@{me}.water)", f"ROUND(FINISH_READING(@yard.target,@{me}.water,UNITS),1)"),
-                note=units.temperature,
+                note=f"{units.temperature} on this thermometer",
+                strong=True,
             ),
             Field(
                 "now",
@@ -263,7 +265,7 @@ def _check(units: Units, batch: int, top: int) -> Fields:
 
 
 def _log(units: Units, batch: int, top: int, rows: int) -> Table:
-    me, goal = f"batch{batch}", f"@batch{batch}.goal_number"
+    me, goal = f"batch{batch}", f"@batch{batch}.goal"
     higher = f"BRIX_BY_BOIL([reading]+@{me}.error,@{me}.water,UNITS)"
     errors = f'IF(ISTEXT([time]),"Time is text: type it as 14:30.",IF(ISTEXT([reading]),"{not_a_number("", "The reading")[1]}",'
     backwards = 'IF(AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1])),"Time runs backwards: check it.",'
@@ -310,7 +312,7 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
                 MINUTES,
                 when(
                     "ISNUMBER([water_left])",
-                    "FINISH_MINUTES([cold],[brix],@yard.target,IF(N([pace])>0,[pace],@yard.rate))",
+                    f"FINISH_MINUTES([cold],[brix],@yard.target,IF(N([pace])>0,[pace],@{me}.rate))",
                 ),
             ),
             Column(
@@ -334,7 +336,7 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
 def _goal(units: Units, batch: int, top: int) -> Fields:
     """The two ends of the target line in the chart."""
     times = f"@readings{batch}.time"
-    goal = f'IF(ISNUMBER(@batch{batch}.goal_number),@batch{batch}.goal_number,"")'
+    goal = f'IF(ISNUMBER(@batch{batch}.goal),@batch{batch}.goal,"")'
 
     def end(key: str, words: str, function: str) -> Field:
         height = Field(f"{key}_reading", "", TEMPERATURE, goal)
@@ -343,7 +345,7 @@ def _goal(units: Units, batch: int, top: int) -> Fields:
     return Fields(
         f"line{batch}",
         "",
-        (end("first", "Target line from", "MIN"), end("last", "to", "MAX")),
+        (end("first", "Target line in the chart, from", "MIN"), end("last", "to", "MAX")),
         row=top,
     )
 
