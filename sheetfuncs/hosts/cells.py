@@ -13,8 +13,8 @@ from typing import Any
 from sheetfuncs.formulas.define import Function
 from sheetfuncs.science.errors import FormulaError
 
-ERRORS = ("#N/A", "#NUM!", "#VALUE!", "#DIV/0!", "#REF!", "#NAME?", "#NULL!")
-ERRORS += ("#GETTING_DATA", "#SPILL!", "#CONNECT!", "#BLOCKED!", "#UNKNOWN!", "#FIELD!", "#CALC!")  # newer Excel only
+NEWER_ERRORS = ("#GETTING_DATA", "#SPILL!", "#CONNECT!", "#BLOCKED!", "#UNKNOWN!", "#FIELD!", "#CALC!")  # of Excel
+ERRORS = ("#N/A", "#NUM!", "#VALUE!", "#DIV/0!", "#REF!", "#NAME?", "#NULL!", *NEWER_ERRORS)
 
 Rows = tuple[tuple[Any, ...], ...]
 
