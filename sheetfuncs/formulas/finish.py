@@ -15,8 +15,7 @@ from sheetfuncs.formulas.vocabulary import (
 )
 from sheetfuncs.science import boiling, heat, instruments, sucrose, water
 from sheetfuncs.science.maths import TINY, Value, choose, require
-
-STRONGEST = 85.0  # °Brix: beyond it the relations were not checked
+from sheetfuncs.science.sucrose import STRONGEST
 
 PAN_READING = measured("what the thermometer shows in the boiling pan", TEMPERATURE, (150.0, 300.0), (65.0, 149.0))
 FLOATING = number("what the hydrometer shows, °Brix scale marked at 60 °F", SUGAR, 0.0, 85.0)
@@ -28,6 +27,14 @@ BOILING_SOURCE = (
     "water activity: Starzak & Peacock, Zuckerindustrie 122 (1997) 380-387 (constants read in its abstract, "
     "form from memory), with IAPWS-IF97 for water; about 0.1 °C to 70 °Brix"
 )
+
+# What a boiling point's last step may leave, as a share of the pressure: 85 °Brix itself has an answer.
+NEARLY = 1.0000001
+
+
+def _within(brix: Value) -> Value:
+    """A strength whose last digits fell outside 0 to 85 °Brix, brought back inside."""
+    return choose(brix > 0.0, choose(brix < STRONGEST, brix, STRONGEST), 0.0)
 
 
 @define(
@@ -103,10 +110,11 @@ def BRIX_BY_BOIL(reading: Value, water_reading: Value) -> Value:
 
     #NUM! where it boils colder than the water, or hotter than 85 °Brix does.
     """
-    rise = require(reading >= water_reading - TINY, reading, "it cannot boil colder than water: read both again")
-    brix = boiling.brix_from_boiling(rise, water.saturation_pressure(water_reading))
-    brix = require(brix <= STRONGEST + TINY, brix, "that is hotter than 85 °Brix boils: read both again")
-    return choose(brix > 0.0, brix, 0.0)
+    reading = require(reading >= water_reading - TINY, reading, "it cannot boil colder than water: read both again")
+    pressure = water.saturation_pressure(water_reading)
+    least = water.saturation_pressure(reading) * boiling.least_activity(reading)
+    reading = require(least <= pressure * NEARLY, reading, "that is hotter than 85 °Brix boils: read both again")
+    return _within(boiling.brix_from_boiling(reading, pressure))
 
 
 @define(
@@ -124,8 +132,7 @@ def BRIX_BY_HYDROMETER(reading: Value, temperature: Value) -> Value:
     #NUM! where that is over 85 °Brix.
     """
     brix = instruments.brix_from_hydrometer(reading, temperature)
-    brix = require(brix <= STRONGEST + TINY, brix, "that is over 85 °Brix: read both again")
-    return choose(brix > 0.0, brix, 0.0)
+    return _within(require(brix <= STRONGEST + TINY, brix, "that is over 85 °Brix: read both again"))
 
 
 @define(

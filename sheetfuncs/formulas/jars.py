@@ -36,4 +36,4 @@ def JAR_COUNT(volume: Value, jar_size: Value) -> Value:
 def JAR_REST(volume: Value, jar_size: Value) -> Value:
     """What is left over after the whole jars: for the taster."""
     rest = volume - jar_size * _jars(volume, jar_size)
-    return choose(rest > 0.0, rest, 0.0)
+    return choose(rest > TINY * jar_size, rest, 0.0)

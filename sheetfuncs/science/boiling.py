@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from sheetfuncs.science.maths import Value, exp, log, sqrt
-from sheetfuncs.science.sucrose import brix_from_mole_fraction, mole_fraction
+from sheetfuncs.science.maths import Value, exp, fifteen, log, sqrt
+from sheetfuncs.science.sucrose import STRONGEST, brix_from_mole_fraction, mole_fraction
 from sheetfuncs.science.water import KELVIN, saturation_pressure, saturation_temperature
 
 # Starzak & Peacock, Zuckerindustrie 122 (1997) 380-387.  The constants were read in the
@@ -27,6 +27,15 @@ def _margules(x: Value) -> Value:
 
 def _activity(x: Value, margules: Value, celsius: Value) -> Value:
     return (1.0 - x) * exp(margules / (celsius + KELVIN))
+
+
+STRONGEST_WATER = fifteen(1.0 - mole_fraction(STRONGEST))
+STRONGEST_MARGULES = fifteen(_margules(mole_fraction(STRONGEST)))
+
+
+def least_activity(celsius: Value) -> Value:
+    """Water activity of the strongest solution: with less, `brix_from_boiling` has no answer."""
+    return STRONGEST_WATER * exp(STRONGEST_MARGULES / (celsius + KELVIN))
 
 
 def boiling_point(brix: Value, pressure: Value) -> Value:

@@ -14,4 +14,4 @@ def freezing_point(brix: Value) -> Value:
     0.01 °C of each.
     """
     m = molality(brix)
-    return -(1.86 + (0.0962763 + 0.0107968 * m) * m) * m
+    return -1.86 * (1.0 + (0.0962763 + 0.0107968 * m) * m) * m

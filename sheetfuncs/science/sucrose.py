@@ -12,6 +12,7 @@ from sheetfuncs.science.water import density as water_density
 MOLAR_MASS_SUCROSE = 342.2965  # g/mol
 MOLAR_MASS_WATER = 18.015268
 REFERENCE = 20.0  # °C: the temperature at which cold volumes and gravities are stated
+STRONGEST = 85.0  # °Brix: beyond it the relations were not checked
 
 # ICUMSA SPS-4 as printed in Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual (1995),
 # p. 164: row j holds the factors of u^j w, u^j w^2, ... with w = °Brix / 100, u = (°C - 20) / 100.
@@ -82,7 +83,7 @@ def sugar_per_volume(brix: Value) -> Value:
     return density_20(brix) * brix * 0.01
 
 
-MOST_SUGAR = fifteen(sugar_per_volume(85.0))  # beyond it the relations were not checked
+MOST_SUGAR = fifteen(sugar_per_volume(STRONGEST))
 
 
 def brix_from_sugar_per_volume(wanted: Value) -> Value:
