@@ -107,8 +107,9 @@ def _related(card: Card, names: list[Expression], metric: Any) -> Any:
 
 
 def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
-    """An expression as text: a LET where names are given or a step is used more than once."""
+    """An expression as text: a LET where names are given or a step gets one."""
     steps, uses = _distinct(answer)
+    named = _named(steps, uses)
     pairs = [f"{name},{text}" for name, text in (given or {}).items()]
     texts: list[str] = []
     names = 0
@@ -116,12 +117,11 @@ def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
         operands = []
         for position, child in enumerate(children):
             text = texts[child]
-            bare = text.startswith("_xlpm.v_") and uses[child] > 1
-            if not bare and needs_brackets(step, steps[child][0], position):
+            if child not in named and needs_brackets(step, steps[child][0], position):
                 text = f"({text})"
             operands.append(text)
         text = written(step, operands)
-        if step.operands and uses[len(texts)] > 1:
+        if len(texts) in named:
             names += 1
             pairs.append(f"_xlpm.v_{names},{text}")
             text = f"_xlpm.v_{names}"
@@ -132,6 +132,16 @@ def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
 
 
 Step = tuple[Expression, tuple[int, ...]]
+
+
+def _named(steps: list[Step], uses: list[int]) -> set[int]:
+    """The steps that get a name of the LET: those used twice, and a sum on the right of a plus.
+
+    The latter because the embedded engine reads a+(b+c) as a+b+c, another double.
+    """
+    twice = {number for number, times in enumerate(uses) if times > 1}
+    right = {children[1] for step, children in steps if step.head == "+" and steps[children[1]][0].head in ("+", "-")}
+    return {number for number in twice | right if steps[number][0].operands}
 
 
 def _distinct(answer: Expression) -> tuple[list[Step], list[int]]:
