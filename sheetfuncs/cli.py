@@ -62,6 +62,15 @@ def calc_addin(options: argparse.Namespace) -> int:
     return 0
 
 
+def excel_addin(options: argparse.Namespace) -> int:
+    """The folder that Excel for Windows needs."""
+    from sheetfuncs.workbook.excel_folder import write_folder
+    from sheetfuncs.workbook.new import unit_system
+
+    print("\n".join(write_folder(options.folder, unit_system(options.units), options.replace)))
+    return 0
+
+
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="sheetfuncs", description="Maple sugaring functions and season workbooks.")
     parser.add_argument("--version", action="version", version=f"sheetfuncs {__version__}")
@@ -87,6 +96,12 @@ def _parser() -> argparse.ArgumentParser:
     command.add_argument("out", type=Path, metavar="OUT.oxt", help="the file to write")
     command.add_argument("--replace", action="store_true", help="write over a file of this name")
     command.set_defaults(run=calc_addin)
+
+    command = commands.add_parser("excel-addin", help="write what Excel for Windows needs to call the functions")
+    command.add_argument("folder", type=Path, metavar="FOLDER", help="the folder to write to; it is made if need be")
+    command.add_argument("--units", default="us", metavar="us|metric", help="unit system of the season; us if left out")
+    command.add_argument("--replace", action="store_true", help="write over files of these names, but not the workbook")
+    command.set_defaults(run=excel_addin)
 
     return parser
 

@@ -11,7 +11,7 @@ from typing import Any
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.layout import Layout
-from sheetfuncs.workbook.parts import Rows, Units
+from sheetfuncs.workbook.parts import Macros, Rows, Units
 from sheetfuncs.workbook.writer import Writer
 
 FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
@@ -43,11 +43,11 @@ class Season:
             raise KeyError(f"the workbook has no cells named {', '.join(unknown)}")
         self.values: dict[str, dict[tuple[int, int], Any]] = {}
 
-    def write(self, path: Path, edition: str = "carried") -> None:
-        """Compute everything and write the workbook, each formula with its value."""
+    def write(self, path: Path, edition: str = "carried", macros: Macros | None = None) -> None:
+        """Compute everything and write the workbook, each formula with its value.  With macros it is an .xlsm."""
         if not self.values:
             self.compute()
-        self._written(path, edition, self.inputs)
+        self._written(path, edition, self.inputs, macros)
 
     def compute(self) -> None:
         """Let the embedded engine compute the carried edition."""
@@ -59,10 +59,12 @@ class Season:
             spot = self.layout.spots[TODAY]
             self.values[spot.sheet][spot.row, spot.column] = float((self.today - DAY_ZERO).days)
 
-    def _written(self, path: Path, edition: str, inputs: Mapping[str, Any]) -> dict[str, list[tuple[int, int]]]:
+    def _written(
+        self, path: Path, edition: str, inputs: Mapping[str, Any], macros: Macros | None = None
+    ) -> dict[str, list[tuple[int, int]]]:
         writer = Writer(path, self.sheets, self.layout, self.units, edition)
         stamp = {"sheetfuncs format": FORMAT, "sheetfuncs units": self.units.system, "sheetfuncs edition": edition}
-        writer.write(inputs, self.values, stamp)
+        writer.write(inputs, self.values, stamp, macros)
         return writer.formulas
 
     def value(self, name: str, offset: int = 0) -> Any:

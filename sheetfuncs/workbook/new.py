@@ -23,7 +23,7 @@ def new(options: argparse.Namespace) -> int:
     path = Path(options.file)
     if path.suffix.lower() != ".xlsx":
         raise Refused(f"{path}: a season workbook is an .xlsx file; end the name with .xlsx")
-    system = _system(options.units)
+    system = unit_system(options.units)
     typed: dict[str, Any] = {}
     if options.season is not None:
         typed["yard.year"] = options.season
@@ -52,7 +52,8 @@ def season_of(system: str, rows: Rows, typed: dict[str, Any], with_example: bool
     return Season(system, example.inputs(empty.sheets, system, mistakes) | typed, rows)
 
 
-def _system(word: str) -> str:
+def unit_system(word: str) -> str:
+    """The system that `--units` names."""
     known = {"us": "US", "metric": "metric"}
     if word.casefold() not in known:
         raise Refused(f"--units {word}: there is no such unit system; choose us or metric")

@@ -13,7 +13,7 @@ Formulas name what they use instead of where it stands:
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
 from sheetfuncs.formulas import quantities
@@ -171,6 +171,13 @@ class Rows(NamedTuple):
             boils=round(self.boils * factor),
             bottlings=round(self.bottlings * factor),
         )
+
+
+class Macros(NamedTuple):
+    """What a macro-enabled workbook holds besides its sheets: the VBA project of xlwings, and xlwings' settings."""
+
+    project: bytes
+    settings: Mapping[str, str]
 
 
 class Units:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Mapping, Sequence
+from io import BytesIO
 from pathlib import Path
 from typing import Any
 
@@ -18,7 +19,7 @@ from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import trace
 from sheetfuncs.workbook import calls, parts, styles
 from sheetfuncs.workbook.layout import Layout, cells_of, first_row, height
-from sheetfuncs.workbook.parts import Chart, Column, Field, Fields, Series, Sheet, Table, Text, Units
+from sheetfuncs.workbook.parts import Chart, Column, Field, Fields, Macros, Series, Sheet, Table, Text, Units
 
 # What a user may still do on a protected sheet; there is no password.
 FREE = dict.fromkeys(
@@ -48,7 +49,9 @@ class Writer:
         self.values: Values = {}
         self.inputs: Mapping[str, Any] = {}
 
-    def write(self, inputs: Mapping[str, Any], values: Values, properties: Mapping[str, str]) -> None:
+    def write(
+        self, inputs: Mapping[str, Any], values: Values, properties: Mapping[str, str], macros: Macros | None = None
+    ) -> None:
         """Write every sheet and close the file.  `inputs` go by the names of their cells."""
         self.inputs, self.values = inputs, values
         self.book.set_properties({"title": properties.get("title", ""), "created": MADE})
@@ -70,7 +73,17 @@ class Writer:
         if self.edition == "carried":
             for name in CATALOGUE:
                 self.book.define_name(name, "=" + trace.lambda_body(CATALOGUE[name].card))
+        if macros:
+            self._macros(macros)
         self.book.close()
+
+    def _macros(self, macros: Macros) -> None:
+        """The VBA project of xlwings, and the sheet where it looks for its settings."""
+        self.book.add_vba_project(BytesIO(macros.project), is_stream=True)
+        page = self.book.add_worksheet("xlwings.conf")
+        page.set_column(0, 1, 20)
+        for row, setting in enumerate(macros.settings.items()):
+            page.write_row(row, 0, setting)
 
     def _format(self, role: str, kind: str = "") -> Format:
         """One format per look, made when first asked for."""
@@ -234,7 +247,10 @@ class Writer:
             x_axis |= {"num_format": self.units.pick("mmm d", "d mmm")}
         elif chart.x_kind == parts.TIME:
             x_axis |= {"num_format": "hh:mm"}
-        y_axis: dict[str, Any] = {"name": chart.y_title, "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}}}
+        y_axis: dict[str, Any] = {
+            "name": chart.y_title,
+            "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}},
+        }
         if chart.kind != "scatter":
             y_axis["min"] = 0
         if chart.kind == "bar":

@@ -1,0 +1,161 @@
+"""The VBA module between Excel and xlwings: one function for each of the catalogue.
+
+xlwings can write such wrappers itself, but its own show an error as text in the cell.
+The text is plain ASCII, since the VBA editor reads a file in the code page of its Windows.
+"""
+
+from __future__ import annotations
+
+import re
+
+from sheetfuncs.formulas.catalogue import CATALOGUE
+from sheetfuncs.formulas.define import Card
+from sheetfuncs.hosts.excel import CATEGORY, ERROR_NUMBERS, LEFT_OUT, MODULE
+
+XLWINGS = "0.37"  # whose `XLPy.CallUDF` the text below calls
+NAME = "sheetfuncs"  # of the module
+
+WIDTH = 110  # a line of VBA takes 1,023 characters, from memory
+MOST_LINES = 25  # 24 continuations, from memory
+MOST_HELP = 255  # characters of a description: [MS-XLSB] 2.5.3, ArgDesc
+
+
+class TooLong(ValueError):
+    """A text over the limits of VBA or of Excel's function help: shorten it."""
+
+
+def module_text() -> str:
+    """The whole module, as the VBA editor imports it."""
+    lines = HEAD.format(name=NAME, xlwings=XLWINGS, module=MODULE, category=CATEGORY, left_out=LEFT_OUT).splitlines()
+    for function in CATALOGUE.values():
+        lines += ["", *_function(function.card)]
+    lines += ["", *HELP.splitlines()]
+    for function in CATALOGUE.values():
+        lines += _described(function.card)
+    lines += ["End Sub", *TAIL.splitlines()]
+    lines += [f'        Case "{text}": Shown = CVErr({number})' for text, number in ERROR_NUMBERS.items()]
+    lines += ["    End Select", "End Function"]
+    return "".join(f"{line}\r\n" for line in lines)
+
+
+HEAD = """\
+Attribute VB_Name = "{name}"
+Option Explicit
+
+' Maple sugaring functions, computed by Python through xlwings {xlwings}.
+' Written by `sheetfuncs excel-addin`: do not edit, but write it anew.
+
+Private Const PYTHON_MODULE As String = "{module}"
+Private Const FUNCTION_CATEGORY As String = "{category}"
+Private Const LEFT_OUT As String = "{left_out}"\
+"""
+
+HELP = """\
+' Run this once: it puts what each function and each argument means into Excel's function help.
+Public Sub sheetfuncs_help()"""
+
+TAIL = """
+Private Sub Describe(ByVal name As String, ByVal words As String, ParamArray arguments() As Variant)
+    Dim helps As Variant
+    helps = arguments
+    Application.MacroOptions _
+        Macro:="'" & Replace(ThisWorkbook.Name, "'", "''") & "'!" & name, _
+        Description:=words, Category:=FUNCTION_CATEGORY, ArgumentDescriptions:=helps
+End Sub
+
+' Run this when every cell shows #VALUE!: it says whether Python answers, and if not, why.
+Public Sub sheetfuncs_check()
+    Dim version As String
+    On Error GoTo failed
+    version = XLPy.Str(XLPy.GetAttr(XLPy.Module("sheetfuncs"), "__version__"))
+    MsgBox "Python answers: sheetfuncs " & version & " is at work.", vbInformation
+    Exit Sub
+failed:
+    MsgBox "Python does not answer: " & Err.Description, vbExclamation
+End Sub
+
+' One call: ranges go to Python as their values, and error texts come back as errors.
+Private Function Answer(ByVal name As String, ByVal given As Variant) As Variant
+    Dim sent() As Variant, result As Variant
+    Dim row As Long, column As Long, last As Long
+    On Error GoTo failed
+    ReDim sent(LBound(given) To UBound(given))
+    For row = LBound(given) To UBound(given)
+        If IsMissing(given(row)) Then
+            sent(row) = LEFT_OUT
+        ElseIf IsObject(given(row)) Then
+            sent(row) = given(row).Value2
+        Else
+            sent(row) = given(row)
+        End If
+    Next row
+    result = XLPy.CallUDF(PYTHON_MODULE, name, sent)
+    If Not IsArray(result) Then
+        Answer = Shown(result)
+        Exit Function
+    End If
+    last = -1 ' a single row comes without a second dimension
+    On Error Resume Next
+    last = UBound(result, 2)
+    On Error GoTo failed
+    For row = LBound(result) To UBound(result)
+        If last < 0 Then
+            result(row) = Shown(result(row))
+        Else
+            For column = LBound(result, 2) To last
+                result(row, column) = Shown(result(row, column))
+            Next column
+        End If
+    Next row
+    Answer = result
+    Exit Function
+failed:
+    Answer = CVErr(2015)
+End Function
+
+Private Function Shown(ByVal value As Variant) As Variant
+    Shown = value
+    If VarType(value) <> vbString Then Exit Function
+    Select Case value"""
+
+
+def _function(card: Card) -> list[str]:
+    """The wrapper of one function.  Every argument may be left out: then Python says #N/A, not Excel."""
+    heading = f"Public Function {card.name}({', '.join(f'Optional {name}' for name in card.parameters)})"
+    return [
+        heading,
+        f'    {card.name} = Answer("{card.name}", Array({", ".join(card.parameters)}))',
+        "End Function",
+    ]
+
+
+def _described(card: Card) -> list[str]:
+    """The statement that tells Excel what a function and its arguments mean."""
+    words = [f'Describe "{card.name}"']
+    for text in (card.sentence, *card.parameter_help.values()):
+        if len(text) > MOST_HELP:
+            raise TooLong(f"{card.name}: a help text has {len(text)} characters, Excel takes {MOST_HELP}: {text}")
+        words[-1] += ","
+        words += literal(text)
+    return _wrapped(card, words, "    ")
+
+
+def literal(text: str) -> list[str]:
+    """A text as VBA writes it, in pieces that a line may end after."""
+    parts = re.findall(r"[ -~]{1,60}(?![!-~])|[ -~]{1,60}|[^ -~]", text)
+    written = ['"' + part.replace('"', '""') + '"' if part.isascii() else f"ChrW({ord(part)})" for part in parts]
+    return [f"{part} &" for part in written[:-1]] + written[-1:]
+
+
+def _wrapped(card: Card, pieces: list[str], indent: str) -> list[str]:
+    """A statement from pieces with a blank between them, continued on further lines where it is long."""
+    lines = [indent + pieces[0]]
+    for piece in pieces[1:]:
+        if len(lines[-1]) + len(piece) > WIDTH:
+            lines[-1] += " _"
+            lines.append(f"{indent}        {piece}")
+        else:
+            lines[-1] += f" {piece}"
+    if len(lines) > MOST_LINES:
+        raise TooLong(f"{card.name}: a statement of {len(lines)} lines, VBA takes {MOST_LINES}")
+    return lines
