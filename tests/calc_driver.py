@@ -16,6 +16,8 @@ import time
 import uno
 from com.sun.star.beans import PropertyValue
 from com.sun.star.connection import NoConnectException
+from com.sun.star.sheet.FillDirection import TO_BOTTOM
+from com.sun.star.sheet.FormulaResult import ERROR
 
 
 def properties(**named):
@@ -86,6 +88,12 @@ class Driver:
         """Put formulas into a block of cells."""
         self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).setFormulaArray(tuple(map(tuple, rows)))
 
+    def fill_down(self, address, formula, sheet=0):
+        """Put a formula into the first cell of a column and drag it down."""
+        column = self.document.Sheets.getByIndex(sheet).getCellRangeByName(address)
+        column.getCellByPosition(0, 0).setFormula(formula)
+        column.fillAuto(TO_BOTTOM, 1)
+
     def recalculate(self):
         """Compute everything again; returns the seconds that it took."""
         start = time.perf_counter()
@@ -97,25 +105,19 @@ class Driver:
 
     def read(self, address, sheet=0):
         """Rows of values: a number, a text, or {"error": the number that Calc has for it}."""
-        cells = self.document.Sheets.getByIndex(sheet).getCellRangeByName(address)
-        return [
-            [value(cells, row, column, content) for column, content in enumerate(contents)]
-            for row, contents in enumerate(cells.getDataArray())
-        ]
+        return contents(self.document.Sheets.getByIndex(sheet).getCellRangeByName(address))
 
     def sheets(self):
-        """Every formula's value: {sheet: {address: value}}."""
+        """The value of every formula: {sheet: {address: value}}."""
         found = {}
         for sheet in self.document.Sheets:
             cursor = sheet.createCursor()
             cursor.gotoEndOfUsedArea(False)
             last = cursor.getRangeAddress()
             cells = sheet.getCellRangeByPosition(0, 0, last.EndColumn, last.EndRow)
-            values = cells.getDataArray()
+            values = contents(cells)
             found[sheet.Name] = {
-                cells.getCellByPosition(column, row).AbsoluteName.rpartition(".")[2].replace("$", ""): value(
-                    cells, row, column, values[row][column]
-                )
+                f"{letters(column)}{row + 1}": values[row][column]
                 for row, formulas in enumerate(cells.getFormulaArray())
                 for column, formula in enumerate(formulas)
                 if formula.startswith(("=", "{="))
@@ -135,12 +137,19 @@ class Driver:
         return self.service("com.sun.star.sheet.FunctionAccess").callFunction(name, tuple(arguments))
 
 
-def value(cells, row, column, content):
-    """A cell's content, or its error, which the content alone does not tell."""
-    if content == "" or content is None:
-        error = cells.getCellByPosition(column, row).getError()
-        return {"error": error} if error else ""
-    return content
+def contents(cells):
+    """Rows of what cells hold; their data alone does not tell an error from nothing."""
+    rows = [["" if content is None else content for content in row] for row in cells.getDataArray()]
+    corner = cells.getRangeAddress()
+    for cell in cells.queryFormulaCells(ERROR).getCells():
+        place = cell.getCellAddress()
+        rows[place.Row - corner.StartRow][place.Column - corner.StartColumn] = {"error": cell.getError()}
+    return rows
+
+
+def letters(column):
+    """A column's name: 0 is A, 26 is AA."""
+    return (letters(column // 26 - 1) if column >= 26 else "") + chr(ord("A") + column % 26)
 
 
 def main():
