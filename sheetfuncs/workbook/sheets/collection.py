@@ -68,6 +68,15 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             when("AND(ISNUMBER([sap]),@yard.taps>0)", "[sap]/@yard.taps"),
         ),
         Column(
+            "ice_sugar",
+            f"Sugar thrown out with the ice, {units.mass}",
+            MASS,
+            when(
+                "AND(ISNUMBER([sugar]),N([ice])>0,N([ice_brix])>0)",
+                "[sugar]*[ice]*[ice_brix]/((1-[ice])*[true])",
+            ),
+        ),
+        Column(
             "look",
             "Look",
             WORDS,
@@ -94,15 +103,6 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 ('AND(ISNUMBER([brix]),[true]="")', "The refractometer is too cold or too warm to correct."),
                 ("N([ice])>0.5", "Over half thrown out as ice: much sugar went with it. Let some melt."),
                 ('AND(N([ice])>0,[ice_brix]="")', "Sugar in the ice is not known: taken as none."),
-            ),
-        ),
-        Column(
-            "ice_sugar",
-            f"Sugar thrown out with the ice, {units.mass}",
-            MASS,
-            when(
-                "AND(ISNUMBER([sugar]),N([ice])>0,N([ice_brix])>0)",
-                "[sugar]*[ice]*[ice_brix]/((1-[ice])*[true])",
             ),
         ),
         Column(

@@ -30,7 +30,7 @@ from sheetfuncs.workbook.sheets.phrases import not_a_number, of_row, rounded, wh
 
 LOG_COLUMN = 6  # where the readings stand, beside the batch
 TOP = 3
-HEIGHT = 66  # rows from one batch to the next, 60 readings and their heading
+BATCH_ROWS = 62  # a batch, its check in the cup and its chart
 PACE_OVER = 4  # readings from which the pace is measured
 CALLS = 3  # minutes before the end at which nobody leaves the pan
 
@@ -38,8 +38,9 @@ CALLS = 3  # minutes before the end at which nobody leaves the pan
 def sheet(units: Units, rows: Rows) -> Sheet:
     """A block of labelled cells, a readings log and a chart for each batch."""
     blocks: list[Block] = []
+    each = max(BATCH_ROWS, rows.readings + 4)
     for batch in range(1, rows.batches + 1):
-        top = TOP + (batch - 1) * (HEIGHT + rows.readings - 60)
+        top = TOP + (batch - 1) * each
         fields = _fields(units, batch, top)
         blocks += [fields, _check(units, batch, top + len(fields.fields) + 2)]
         blocks += [
@@ -53,7 +54,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         blocks,
         freeze=(2, 0),
         widths=(16, 12, 12, 15, 30, 3, 9, 13, 10, 9, 12, 12, 10, 34),
-        breaks=[TOP + batch * (HEIGHT + rows.readings - 60) for batch in range(1, rows.batches)],
+        breaks=[TOP + batch * each for batch in range(1, rows.batches)],
     )
 
 
@@ -165,7 +166,7 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
                 "rate",
                 "Boils off, until the readings tell",
                 VOLUME,
-                f'IF(ISNUMBER(@{me}.depth),IFERROR(PAN_RATE({of_pan},UNITS),@yard.rate),@yard.rate)',
+                f"IF(ISNUMBER(@{me}.depth),IFERROR(PAN_RATE({of_pan},UNITS),@yard.rate),@yard.rate)",
                 note=f"{units.volume}/h, from the pan, else from Yard",
             ),
             Field(

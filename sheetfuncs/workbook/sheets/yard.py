@@ -59,7 +59,6 @@ def _settings(units: Units) -> Fields:
                 "elevation",
                 "Elevation above the sea",
                 ELEVATION,
-                FUEL_PRICE,
                 note=f"{units.elevation}; water boils cooler the higher you are",
                 low=units.pick(-1400, -425),
                 high=units.pick(16000, 4900),
