@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 
 import office
 import openpyxl
+import windows
 import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell
 
@@ -21,10 +22,10 @@ from sheetfuncs.hosts import cells
 from sheetfuncs.hosts.embedded import evaluate
 from sheetfuncs.hosts.trace import inline, lambda_body
 
-PYTHON, LAMBDA, LET, CALC = "Python", "LAMBDA", "LET", "LET in LibreOffice"
-HOSTS = (PYTHON, LAMBDA, LET, CALC)
+PYTHON, LAMBDA, LET, CALC, EXCEL = "Python", "LAMBDA", "LET", "LET in LibreOffice", "xlwings"
+HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL)
 
-BLANK = "(blank)"  # an empty cell, which every host takes for 0
+BLANK = windows.BLANK  # an empty cell, which every host takes for 0
 ANSWER = 8  # the column of the answers; arguments stand to the left of it
 SHEET = "Calls"
 
@@ -38,7 +39,7 @@ class Call(NamedTuple):
     def runs_in(self, host: str) -> bool:
         """Python and a LAMBDA know of arguments left out; a LET is always written with all but `units`."""
         arguments = len(CATALOGUE[self.name].card.arguments)
-        return host in (PYTHON, LAMBDA) or (len(self.given) >= arguments and None not in self.given[:arguments])
+        return host in (PYTHON, LAMBDA, EXCEL) or (len(self.given) >= arguments and None not in self.given[:arguments])
 
 
 class Answers:
@@ -63,6 +64,9 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
             cells.answer(CATALOGUE[name], [0.0 if value == BLANK else value for value in given])
             for name, given in calls
         ]
+    if host == EXCEL:
+        with windows.excel() as python:
+            return [windows.by_wrapper(python, name, given) for name, given in calls]
     book = folder / f"{host}.xlsx"
     if host != CALC:
         _write(book, calls, host)

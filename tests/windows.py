@@ -12,12 +12,16 @@ import ctypes
 import datetime
 import importlib
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from types import ModuleType, SimpleNamespace
 from typing import Any
 from unittest import mock
 
+from sheetfuncs.formulas.catalogue import CATALOGUE
+from sheetfuncs.hosts.excel import LEFT_OUT
+
+BLANK = "(blank)"  # an empty cell
 MISSING = -2147352572  # an argument left out: DISP_E_PARAMNOTFOUND, 80020004 in hexadecimal
 RANGE = "{00020846-0000-0000-C000-000000000046}"  # the interface of Excel's ranges
 ERRORS = {  # VBA's CVErr as COM hands it over: 800A0000 in hexadecimal and Excel's number
@@ -48,7 +52,7 @@ class Pointer:
 
 
 def excel_range(value: Any) -> Pointer:
-    """A range of Excel that holds a value, or rows of values."""
+    """A range of Excel that holds a value, or rows of values: what xlwings asks of one."""
     rows = value if isinstance(value, tuple) else ((value,),)
     sheet = SimpleNamespace(Parent=SimpleNamespace(Application=SimpleNamespace(Hwnd=1)))
     found = SimpleNamespace(
@@ -102,7 +106,7 @@ def _parts() -> dict[str, ModuleType]:
     parts["pythoncom"].__file__ = "pythoncom"
     parts["pythoncom"].IID_IDispatch = "IDispatch"
     parts["pythoncom"].TypeIIDs = {"IDispatch": Pointer}
-    parts["win32com.client"].Dispatch = lambda pointer, **_: pointer.target
+    parts["win32com.client"].Dispatch = lambda thing, **_: thing.target if isinstance(thing, Pointer) else thing
     parts["win32process"].GetWindowThreadProcessId = lambda window: (window, window)
     util = parts["win32com.server.util"]
     util.wrap = lambda thing, *_: SimpleNamespace(wrapped=thing)
@@ -113,21 +117,46 @@ def _parts() -> dict[str, ModuleType]:
 @contextmanager
 def excel() -> Iterator[Any]:
     """xlwings' server as Excel sees it, with `sheetfuncs.hosts.excel` loaded as on Windows."""
+    dll = mock.MagicMock()
     with mock.patch.dict(sys.modules, _parts()):
         for name in [name for name in sys.modules if name.partition(".")[0] == "xlwings" or ".hosts.excel" in name]:
             del sys.modules[name]
-        dll = mock.MagicMock()
+        xlwings = importlib.import_module("xlwings")
         with mock.patch.multiple(ctypes, create=True, windll=dll, oledll=dll, PyDLL=dll):
-            xlwings = importlib.import_module("xlwings")
             windows = importlib.import_module("xlwings._xlwindows")
-            udfs = importlib.import_module("xlwings.udfs")
-            server = importlib.import_module("xlwings.com_server")
+        udfs = importlib.import_module("xlwings.udfs")
+        server = importlib.import_module("xlwings.com_server")
         # What xlwings/__init__.py does on Windows:
         xlwings.engines.add(xlwings.Engine(impl=windows.engine))
         xlwings.func, xlwings.arg, xlwings.ret = udfs.xlfunc, udfs.xlarg, udfs.xlret
-        yield server.XLPython()
+        try:
+            yield server.XLPython()
+        finally:
+            server.loop.close()
 
 
-def call(python: Any, name: str, *given: Any) -> Any:
-    """A call from a cell through xlwings: each argument as COM hands it over."""
-    return python.CallUDF("sheetfuncs.hosts.excel", name, given)
+def by_wrapper(python: Any, name: str, given: Sequence[Any]) -> Any:
+    """A call as our VBA sends it: ranges as their values, a text for what is left out."""
+    sent = [LEFT_OUT if value is None else _value(value) for value in _all(name, given)]
+    return python.CallUDF("sheetfuncs.hosts.excel", name, tuple(sent))
+
+
+def by_import(python: Any, name: str, given: Sequence[Any]) -> Any:
+    """A call as xlwings' own VBA sends it: each argument that stands in cells as a range."""
+    sent = [MISSING if value is None else excel_range(_value(value)) for value in _all(name, given)]
+    book = Pointer(SimpleNamespace(sheets=[], Sheets=SimpleNamespace(Count=0)))
+    return python.CallUDF("sheetfuncs.hosts.excel", name, tuple(sent), book, excel_range(None))
+
+
+def _all(name: str, given: Sequence[Any]) -> list[Any]:
+    """The arguments, with None for those that are not there at the end."""
+    return [*given, *[None] * (len(CATALOGUE[name].card.parameters) - len(given))]
+
+
+def _value(value: Any) -> Any:
+    """What a cell, or rows of cells, are for COM."""
+    if isinstance(value, tuple):
+        return tuple(_value(item) for item in value)
+    if value == BLANK:
+        return None
+    return ERRORS.get(value, float(value) if isinstance(value, int) else value)
