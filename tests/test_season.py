@@ -11,7 +11,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from sheetfuncs import BOIL_BRIX, SAP_SUGAR, SYRUP_FROM_SAP
+from sheetfuncs import BOIL_BRIX, BOIL_WATER, FINISH_READING, SAP_SUGAR, SYRUP_FROM_SAP
 from sheetfuncs.workbook.book import Season
 from sheetfuncs.workbook.log import read_log
 from sheetfuncs.workbook.new import season_of
@@ -128,11 +128,13 @@ LOOKS: list[tuple[str, dict[str, Any], str]] = [
     ("storage", {"lot": "A", "put": datetime.date(2026, 3, 1), "volume": 2.0, "brix": 30.0},
      "Past its time: smell and look; throw it out if it is off."),
     ("storage", {"put": DATE, "volume": 2.0, "brix": 2.0}, "Give this lot a name."),
-    ("storage", {"lot": "A", "put": DATE, "volume": "2 gal", "brix": 2.0}, "Volume is text, not a number: type the number alone."),
+    ("storage", {"lot": "A", "put": DATE, "volume": "2 gal", "brix": 2.0},
+     "Volume is text, not a number: type the number alone."),
     ("storage", {"lot": "A", "put": DATE, "volume": 2.0, "brix": 2.0, "used": datetime.date(2026, 3, 1)},
      "Used before it was put in."),
     ("boil", {"date": DATE, "lot_a": "none", "left": 1.0}, "A lot here is not in Storage, or is there twice."),
-    ("boil", {"date": DATE, "sap": 10.0, "sap_brix": 2.0, "left": 11.0}, "More came out than went in: is a lot missing?"),
+    ("boil", {"date": DATE, "sap": 10.0, "sap_brix": 2.0, "left": 11.0},
+     "More came out than went in: is a lot missing?"),
     ("boil", {"date": DATE, "sap": 10.0, "sap_brix": 2.0, "left": 0.6, "left_brix": 20.0},
      "Over a tenth of the sugar is gone: spilled, or a reading wrong?"),
     ("boil", {"date": DATE, "start": datetime.time(9), "end": datetime.time(8)},
@@ -167,34 +169,35 @@ def test_time_that_runs_backwards_is_said_in_the_readings() -> None:
 
 def test_minutes_left_come_from_the_measured_pace() -> None:
     """A pan that loses 1.2 gal an hour, whatever Yard guesses: the minutes must be the true ones."""
-    pace, water, syrup = 1.2, 211.0, 1.0
-    from sheetfuncs import BOIL_WATER, FINISH_READING
-
+    pace, boiling_water, syrup, target = 1.2, 211.0, 1.0, 66.9
+    start = BOIL_BRIX(syrup, target, 2.0)
+    to_boil_off = BOIL_WATER(2.0, start, target)
     times, readings, left = [], [], []
-    volume = 2.0
-    for step in range(6):
-        brix = BOIL_BRIX(syrup, 66.9, volume)
-        times.append(datetime.time(10, 5 * step))
-        readings.append(FINISH_READING(brix, water))
-        left.append(BOIL_WATER(volume, brix, 66.9) / pace * 60)
-        brix_of_water_gone = pace * 5 / 60
-        mass_left = volume  # cold volume shrinks by a little less than the water that leaves
-        low, high = 0.0, mass_left
-        for _ in range(60):
-            middle = (low + high) / 2
-            gone = BOIL_WATER(volume, brix, BOIL_BRIX(syrup, 66.9, middle)) if middle < volume else 0.0
-            low, high = (middle, high) if gone > brix_of_water_gone else (low, middle)
-        volume = (low + high) / 2
+    for minutes in range(0, 30, 5):
+        left.append((to_boil_off - pace * minutes / 60) / pace * 60)
+        brix = strength_with(to_boil_off - pace * minutes / 60, syrup, target)
+        times.append(datetime.time(10, minutes))
+        readings.append(FINISH_READING(brix, boiling_water))
     inputs = {
         "batch1.volume_typed": 2.0,
-        "batch1.brix_typed": BOIL_BRIX(syrup, 66.9, 2.0),
-        "batch1.water_typed": water,
+        "batch1.brix_typed": start,
+        "batch1.water_typed": boiling_water,
         "yard.typed_rate": 9.0,
         "readings1.time": times,
         "readings1.reading": readings,
     }
-    minutes = column(computed("US", inputs), "readings1.minutes")
-    assert minutes[4:6] == pytest.approx(left[4:6], rel=0.01)
+    told = column(computed("US", inputs), "readings1.minutes")
+    assert told[1:6] == pytest.approx(left[1:6], rel=0.001)
+
+
+def strength_with(water: float, syrup: float, target: float) -> float:
+    """Strength of what will be that much syrup once this water has left, by halving the interval."""
+    low, high = 1.0, target
+    for _ in range(60):
+        middle = (low + high) / 2
+        more = BOIL_WATER(SYRUP_FROM_SAP(syrup, target, middle), middle, target) > water
+        low, high = (middle, high) if more else (low, middle)
+    return low
 
 
 def amounts(least: float, most: float) -> st.SearchStrategy[float]:
@@ -203,10 +206,12 @@ def amounts(least: float, most: float) -> st.SearchStrategy[float]:
 
 @settings(max_examples=25, deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
 @given(
-    runs=st.lists(st.tuples(amounts(0.5, 40), amounts(0.5, 9), amounts(0, 0.5), amounts(0, 0.4)), min_size=1, max_size=8),
+    runs=st.lists(
+        st.tuples(amounts(0.5, 40), amounts(0.5, 9), amounts(0, 0.5), amounts(0, 0.4)), min_size=1, max_size=8
+    ),
     stored=st.lists(st.tuples(amounts(0.1, 20), amounts(0.5, 60), st.booleans()), max_size=8),
     jars=st.lists(st.tuples(amounts(0.1, 3), amounts(60, 70)), max_size=4),
-)  # fmt: skip
+)
 def test_sugar_in_is_sugar_out_and_sugar_lost(
     runs: list[tuple[float, ...]], stored: list[tuple[float, float, bool]], jars: list[tuple[float, float]]
 ) -> None:

@@ -11,8 +11,8 @@ from sheetfuncs.science.maths import TINY, Value, choose, exp, require
 FREEZING_STRENGTH = number("sugar in the sap, percent by mass", SUGAR, 0.0, 42.0)
 KEPT_AT = measured("temperature the lot is kept at", TEMPERATURE, (-40.0, 100.0), (-40.0, 38.0))
 
-# SAP_KEEPS, in °C: 20 °F counts as frozen, 38 °F is a cold store, and 10 °F halves.
-FROZEN, COLD_STORE, HALVING = -6.6, 3.3, 5.5555555555
+# SAP_KEEPS, in °C: 20 °F counts as frozen, 38 °F (3.33 °C) still as a cold store, and 10 °F halves.
+FROZEN, COLD_STORE, HALVING = -6.6, 3.34, 5.55555555555556
 LN_2 = 0.693147180559945
 
 
@@ -115,7 +115,7 @@ def SAP_FREEZES(brix: Value) -> Value:
     "days, from when it was collected or last brought to a boil",
     DAYS,
     source="a judgement on common practice, no source: sap keeps about like milk",
-    example=((2.0, 48.0, "US"), 3.49),
+    example=((2.0, 48.0, "US"), 3.5),
     brix=STRENGTH,
     temperature=KEPT_AT,
 )

@@ -15,6 +15,7 @@ from sheetfuncs.workbook.log import read_log
 from sheetfuncs.workbook.parts import Rows, Units
 from sheetfuncs.workbook.sheets.season import LEDGER
 
+MOST_ROWS = 5000
 UNACCOUNTED = LEDGER.index("Not accounted for")
 
 
@@ -26,15 +27,21 @@ def new(options: argparse.Namespace) -> int:
     system = unit_system(options.units)
     typed: dict[str, Any] = {}
     if options.season is not None:
+        if not 1900 <= options.season <= 2200:
+            raise Refused(f"--season {options.season}: give a year from 1900 to 2200")
         typed["yard.year"] = options.season
     if options.elevation is not None:
         typed["yard.elevation"] = elevation(options.elevation, system)
     rows = Rows()
     if options.collection is not None:
         log = read_log(Path(options.collection))
+        if len(log["collection.date"]) > MOST_ROWS:
+            raise Refused(f"{options.collection}: more than {MOST_ROWS:,} runs; is this the right file?")
         rows = rows.scaled(len(log["collection.date"]))
         typed |= log
     if options.rows is not None:
+        if not 1 <= options.rows <= MOST_ROWS:
+            raise Refused(f"--rows {options.rows}: give a number from 1 to {MOST_ROWS:,}")
         rows = Rows().scaled(options.rows)
     with new_file(path, options.replace) as part:
         season = season_of(system, rows, typed, options.example)
