@@ -56,12 +56,19 @@ class Driver:
 
     # What can be asked for
 
-    def open(self, path=None):
-        """A new sheet, or a file."""
+    def open(self, path=None, macros=False):
+        """A new sheet, or a file; with macros allowed or not."""
         if self.document is not None:
             self.document.close(True)
         url = uno.systemPathToFileUrl(path) if path else "private:factory/scalc"
-        self.document = self.desktop.loadComponentFromURL(url, "_blank", 0, properties(Hidden=True))
+        allowed = properties(Hidden=True, MacroExecutionMode=4 if macros else 0)
+        self.document = self.desktop.loadComponentFromURL(url, "_blank", 0, allowed)
+
+    def basic(self, modules):
+        """Put modules of Basic into the document, by their names; its cells may call their functions."""
+        library = self.document.BasicLibraries.createLibrary("Standard")
+        for name, text in modules.items():
+            library.insertByName(name, text)
 
     def save(self, path, kind):
         """Save a copy; `kind` is the name of an export filter."""

@@ -31,7 +31,7 @@ def module_text() -> str:
         lines += ["", *_function(function.card)]
     lines += ["", *HELP.splitlines()]
     for function in CATALOGUE.values():
-        lines += _described(function.card)
+        lines += described(function.card)
     lines += ["End Sub", *TAIL.splitlines()]
     lines += [f'        Case "{text}": Shown = CVErr({number})' for text, number in ERROR_NUMBERS.items()]
     lines += ["    End Select", "End Function"]
@@ -129,7 +129,7 @@ def _function(card: Card) -> list[str]:
     ]
 
 
-def _described(card: Card) -> list[str]:
+def described(card: Card) -> list[str]:
     """The statement that tells Excel what a function and its arguments mean."""
     words = [f'Describe "{card.name}"']
     for text in (card.sentence, *card.parameter_help.values()):
