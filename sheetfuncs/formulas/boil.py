@@ -147,7 +147,7 @@ def BOIL_HEAT(volume: Value, brix: Value, to_brix: Value, sap_temperature: Value
     "ft³ or m³, electricity in kWh",
     FUEL_AMOUNT,
     source="heating values: Bartok, UConn Extension (2013); dry wood, middle of its range",
-    example=((373000.0, "propane", 0.5, "US"), 8.07),
+    example=((373000.0, "propane", 0.5, "US"), 8.06),
     heat=HEAT_NEEDED,
     fuel=BURNT,
     efficiency=EFFICIENCY,

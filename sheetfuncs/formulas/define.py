@@ -163,7 +163,7 @@ def _slowly(card: Card, given: tuple[Any, ...], units: Any) -> Any:
     for (name, argument), value in zip(card.arguments.items(), values):
         low, high = argument.limits(system)
         if not argument.allowed and not low <= value <= high:
-            raise OutOfLimits(f"{card.name}: {name} is {value:g}; {argument.words} is {argument.range_words(system)}")
+            raise OutOfLimits(f"{card.name}: {name} is {value!r}; {argument.words} is {argument.range_words(system)}")
     return compute(card, values, system)
 
 
@@ -180,7 +180,10 @@ def _number(card: Card, name: str, value: Any, system: str) -> float:
     if isinstance(value, (str, bytes)) or not hasattr(value, "__float__"):
         words = card.arguments[name]
         raise WrongKind(f"{card.name}: {name} is {value!r}; give a number, {words.range_words(system)}")
-    return float(value)
+    try:
+        return float(value)
+    except OverflowError:  # a whole number beyond any limit
+        return float("inf") if value > 0 else float("-inf")
 
 
 def compute(card: Card, values: list[Any], system: str) -> Any:
