@@ -27,11 +27,23 @@ TEMPERATURE, DIFFERENCE, PRESSURE = "temperature", "difference", "pressure"
 DAYS, HOURS, MINUTES, RATIO = "days", "hours", "minutes", "ratio"
 ELEVATION, FUEL, FUEL_PRICE = "elevation", "fuel", "fuel price"
 
+# How much a finding weighs.
+MEND, ASK, TELL = "must be mended", "look at it", "for your information"
+
+
+class Finding(NamedTuple):
+    """A condition, the sentence that a cell says where it holds, and how much it weighs."""
+
+    condition: str
+    sentence: str
+    weight: str
+
 
 class Column(NamedTuple):
     """A column of a table.  Without a formula and fixed values it is for typing in.
 
-    `formula` is the same text for every row, or a tuple with one for each.
+    `formula` is the same text for every row, or a tuple with one for each.  `findings` are the
+    sentences of a formula that say what is wrong with its row.
     """
 
     key: str
@@ -45,6 +57,7 @@ class Column(NamedTuple):
     width: float | None = None
     hint: str = ""
     hidden: bool = False
+    findings: Sequence[Finding] = ()
 
     @property
     def typed(self) -> bool:
@@ -64,7 +77,8 @@ class Field(NamedTuple):
     low: float | None = None
     high: float | None = None
     strong: bool = False
-    beside: Field | None = None  # type: ignore[misc]  # a record that may hold another of its kind
+    findings: Sequence[Finding] = ()
+    beside: Field | None = None
 
     @property
     def typed(self) -> bool:
@@ -153,7 +167,7 @@ class Sheet(NamedTuple):
 
 
 class Rows(NamedTuple):
-    """How many rows each log has."""
+    """How many rows each log has, and each list of the yard."""
 
     collections: int = 120
     lots: int = 80
@@ -161,6 +175,12 @@ class Rows(NamedTuple):
     batches: int = 6
     readings: int = 60
     bottlings: int = 60
+    thermometers: int = 4
+    pans: int = 4
+    containers: int = 16
+    jars: int = 6
+    trees: int = 40
+    past: int = 10
 
     def scaled(self, collections: int) -> Rows:
         """The same proportions for another number of collections; never fewer than by default."""

@@ -13,14 +13,13 @@ from sheetfuncs.workbook.parts import (
     TEXT,
     TIME,
     VOLUME,
-    WORDS,
     Column,
     Rows,
     Sheet,
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import look, not_a_date, not_a_number, numbers, of_row, outside, when
+from sheetfuncs.workbook.sheets.phrases import ask, look, mend, not_a_date, not_a_number, numbers, of_row, outside, when
 from sheetfuncs.workbook.sheets.storage import BOIL_LOTS
 
 
@@ -151,44 +150,39 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             FUEL,
             when(numbers("fuel", "water_off"), "[fuel]/[water_off]"),
         ),
-        Column(
-            "look",
-            "Look",
-            WORDS,
-            look(
-                not_a_date("date"),
-                not_a_number("left", "Volume at the end"),
-                not_a_number("sap", "Fresh sap"),
-                not_a_number("reading", "The boiling reading"),
-                ('AND([date]="",COUNT([sap],[left])>0)', "When was it?"),
-                (f"({named})>0", "A lot here is not in Storage, or is there twice."),
-                (f"({twice})>0", "A lot is named twice in this row."),
-                outside("sap_brix", 0, 85, "°Brix of the fresh sap"),
-                outside("left_brix", 0, 85, "°Brix at the end"),
-                ('AND(ISNUMBER([sap]),[sap_brix]="")', "No °Brix for the fresh sap: its sugar is not counted."),
-                (
-                    "AND(COUNT([start],[end])=2,N([end])<=N([start]))",
-                    "It ends before it starts: past midnight, use two rows.",
-                ),
-                (
-                    "AND(COUNT([reading],[water])=2,N([reading])<N([water]))",
-                    "It cannot boil colder than water: read both again.",
-                ),
-                (
-                    "AND(ISNUMBER([left]),ISNUMBER([volume_in]),N([left])>N([volume_in]))",
-                    "More came out than went in: is a lot missing?",
-                ),
-                ("AND(ISNUMBER([lost]),N([lost])<-0.05)", "Sugar was gained: is a lot missing, or a reading wrong?"),
-                (
-                    "AND(ISNUMBER([lost]),N([lost])>0.1)",
-                    "Over a tenth of the sugar is gone: spilled, or a reading wrong?",
-                ),
-                (
-                    "AND(ISNUMBER([brix_reading]),ISNUMBER([brix_volume]),ABS(N([brix_reading])-N([brix_volume]))>6)",
-                    "Strength by reading and by volume disagree: check both.",
-                ),
-                ('AND(ISNUMBER([volume_in]),[left]="",ISNUMBER([end]))', "How much was left at the end?"),
+        look(
+            not_a_date("date"),
+            not_a_number("left", "Volume at the end"),
+            not_a_number("sap", "Fresh sap"),
+            not_a_number("reading", "The boiling reading"),
+            mend('AND([date]="",COUNT([sap],[left])>0)', "When was it?"),
+            mend(f"({named})>0", "A lot here is not in Storage, or is there twice."),
+            mend(f"({twice})>0", "A lot is named twice in this row."),
+            outside("sap_brix", 0, 85, "°Brix of the fresh sap"),
+            outside("left_brix", 0, 85, "°Brix at the end"),
+            ask('AND(ISNUMBER([sap]),[sap_brix]="")', "No °Brix for the fresh sap: its sugar is not counted."),
+            mend(
+                "AND(COUNT([start],[end])=2,N([end])<=N([start]))",
+                "It ends before it starts: past midnight, use two rows.",
             ),
+            mend(
+                "AND(COUNT([reading],[water])=2,N([reading])<N([water]))",
+                "It cannot boil colder than water: read both again.",
+            ),
+            mend(
+                "AND(ISNUMBER([left]),ISNUMBER([volume_in]),N([left])>N([volume_in]))",
+                "More came out than went in: is a lot missing?",
+            ),
+            ask("AND(ISNUMBER([lost]),N([lost])<-0.05)", "Sugar was gained: is a lot missing, or a reading wrong?"),
+            ask(
+                "AND(ISNUMBER([lost]),N([lost])>0.1)",
+                "Over a tenth of the sugar is gone: spilled, or a reading wrong?",
+            ),
+            ask(
+                "AND(ISNUMBER([brix_reading]),ISNUMBER([brix_volume]),ABS(N([brix_reading])-N([brix_volume]))>6)",
+                "Strength by reading and by volume disagree: check both.",
+            ),
+            ask('AND(ISNUMBER([volume_in]),[left]="",ISNUMBER([end]))', "How much was left at the end?"),
         ),
         Column(
             "water_used",

@@ -11,14 +11,13 @@ from sheetfuncs.workbook.parts import (
     TEMPERATURE,
     TEXT,
     VOLUME,
-    WORDS,
     Column,
     Rows,
     Sheet,
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import look, not_a_date, not_a_number, numbers, of_row, outside, when
+from sheetfuncs.workbook.sheets.phrases import ask, look, not_a_date, not_a_number, numbers, of_row, outside, when
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
@@ -66,37 +65,32 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             width=11,
         ),
         Column("until", "Keeps until", DATE, 'IF(ISNUMBER([date]),DATE(YEAR([date])+1,MONTH([date]),DAY([date])),"")'),
-        Column(
-            "look",
-            "Look",
-            WORDS,
-            look(
-                not_a_date("date"),
-                not_a_number("volume", "Volume"),
-                not_a_number("brix", "Sugar"),
-                not_a_number("filled", "Jars filled"),
-                outside("brix", 0, 85, "°Brix"),
-                ('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
-                (
-                    "AND(ISNUMBER([brix]),[brix]<66)",
-                    "Thin: it can ferment or mould. Boil it again, or keep it cold and use it first.",
-                ),
-                ("N([brix])>68.9", "Thick: it will crystallise. Stir in a little hot water."),
-                (
-                    f"AND(ISNUMBER([at]),[at]<{units.pick(180, 82)})",
-                    f"Under {units.pick('180 °F', '82 °C')}: too cool to seal safely.",
-                ),
-                (
-                    f"AND(ISNUMBER([at]),[at]>{units.pick(200, 93)})",
-                    f"Over {units.pick('200 °F', '93 °C')}: new sugar sand clouds it.",
-                ),
-                (
-                    "AND(ISNUMBER([filled]),ISNUMBER([jars_due]),N([filled])>N([jars_due])+1)",
-                    "More jars than the volume fills.",
-                ),
-                ("AND(ISNUMBER([against]),N([against])>1.1)", "Over a tenth more than the batch held: check its lots."),
-                ("AND(ISNUMBER([at]),[at]<=0)", "Is the temperature right?"),
+        look(
+            not_a_date("date"),
+            not_a_number("volume", "Volume"),
+            not_a_number("brix", "Sugar"),
+            not_a_number("filled", "Jars filled"),
+            outside("brix", 0, 85, "°Brix"),
+            ask('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
+            ask(
+                "AND(ISNUMBER([brix]),[brix]<66)",
+                "Thin: it can ferment or mould. Boil it again, or keep it cold and use it first.",
             ),
+            ask("N([brix])>68.9", "Thick: it will crystallise. Stir in a little hot water."),
+            ask(
+                f"AND(ISNUMBER([at]),[at]<{units.pick(180, 82)})",
+                f"Under {units.pick('180 °F', '82 °C')}: too cool to seal safely.",
+            ),
+            ask(
+                f"AND(ISNUMBER([at]),[at]>{units.pick(200, 93)})",
+                f"Over {units.pick('200 °F', '93 °C')}: new sugar sand clouds it.",
+            ),
+            ask(
+                "AND(ISNUMBER([filled]),ISNUMBER([jars_due]),N([filled])>N([jars_due])+1)",
+                "More jars than the volume fills.",
+            ),
+            ask("AND(ISNUMBER([against]),N([against])>1.1)", "Over a tenth more than the batch held: check its lots."),
+            ask("AND(ISNUMBER([at]),[at]<=0)", "Is the temperature right?"),
         ),
     )
     return Sheet(

@@ -17,7 +17,7 @@ from sheetfuncs.workbook.parts import (
     Text,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import look, not_a_number, numbers, when
+from sheetfuncs.workbook.sheets.phrases import look, mend, not_a_number, numbers, when
 
 DAYS_AHEAD = 10
 WARM_NIGHTS = 7  # common practice, no source
@@ -44,15 +44,10 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 COUNT,
                 f'IF(ISNUMBER([low]),IF([low]>{freezing},N([warm-1])+1,0),"")',
             ),
-            Column(
-                "look",
-                "Look",
-                WORDS,
-                look(
-                    not_a_number("low", "The low"),
-                    not_a_number("high", "The high"),
-                    (f"AND({numbers('low', 'high')},N([low])>N([high]))", "The low is above the high: swapped?"),
-                ),
+            look(
+                not_a_number("low", "The low"),
+                not_a_number("high", "The high"),
+                mend(f"AND({numbers('low', 'high')},N([low])>N([high]))", "The low is above the high: swapped?"),
             ),
         ),
         DAYS_AHEAD,

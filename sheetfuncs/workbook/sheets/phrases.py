@@ -2,30 +2,54 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from sheetfuncs.workbook.parts import ASK, MEND, TELL, WORDS, Column, Finding
+
 MONTHS = '"Jan","Feb","Mar","Apr","May","Jun","Jul","Aug","Sep","Oct","Nov","Dec"'
 
 
-def look(*findings: tuple[str, str]) -> str:
-    """The Look cell of a row: the sentence of the first condition that holds, or nothing."""
-    formula = '""'
-    for condition, sentence in reversed(findings):
+def mend(condition: str, sentence: str) -> Finding:
+    """Something that must be mended."""
+    return Finding(condition, sentence, MEND)
+
+
+def ask(condition: str, sentence: str) -> Finding:
+    """Something doubtful, to look at."""
+    return Finding(condition, sentence, ASK)
+
+
+def tell(condition: str, sentence: str) -> Finding:
+    """Something worth knowing."""
+    return Finding(condition, sentence, TELL)
+
+
+def first_found(findings: Sequence[Finding], otherwise: str = '""') -> str:
+    """The sentence of the first condition that holds, or something else."""
+    formula = otherwise
+    for condition, sentence, _ in reversed(findings):
         formula = f'IF({condition},"{sentence}",{formula})'
     return formula
 
 
-def not_a_number(key: str, words: str) -> tuple[str, str]:
+def look(*findings: Finding) -> Column:
+    """The Look cell of a row: what is wrong with it, or nothing."""
+    return Column("look", "Look", WORDS, first_found(findings), findings=findings)
+
+
+def not_a_number(key: str, words: str) -> Finding:
     """Text stands where a number belongs."""
-    return f"ISTEXT([{key}])", f"{words} is text, not a number: type the number alone."
+    return mend(f"ISTEXT([{key}])", f"{words} is text, not a number: type the number alone.")
 
 
-def not_a_date(key: str) -> tuple[str, str]:
+def not_a_date(key: str) -> Finding:
     """A date came out as text."""
-    return f"ISTEXT([{key}])", "The date is text: type it again as a date."
+    return mend(f"ISTEXT([{key}])", "The date is text: type it again as a date.")
 
 
-def outside(key: str, low: float, high: float, words: str) -> tuple[str, str]:
+def outside(key: str, low: float, high: float, words: str) -> Finding:
     """A number no instrument shows."""
-    return f"AND(ISNUMBER([{key}]),OR([{key}]<{low},[{key}]>{high}))", f"{words} must be {low:g} to {high:g}."
+    return mend(f"AND(ISNUMBER([{key}]),OR([{key}]<{low},[{key}]>{high}))", f"{words} must be {low:g} to {high:g}.")
 
 
 def when(condition: str, formula: str) -> str:

@@ -11,14 +11,13 @@ from sheetfuncs.workbook.parts import (
     TEMPERATURE,
     TEXT,
     VOLUME,
-    WORDS,
     Column,
     Rows,
     Sheet,
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import look, not_a_date, not_a_number, numbers, of_row, outside, when
+from sheetfuncs.workbook.sheets.phrases import ask, look, mend, not_a_date, not_a_number, numbers, of_row, outside, when
 
 BOIL_LOTS = ("lot_a", "lot_b", "lot_c", "lot_d")  # where a boil names the lots that went in
 SAP_BELOW = 20  # °Brix: below it a lot is boiled down before it is finished
@@ -76,38 +75,33 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             VOLUME,
             when(numbers("volume", "brix"), "SYRUP_FROM_SAP([volume],[brix],@yard.target)"),
         ),
-        Column(
-            "look",
-            "Look",
-            WORDS,
-            look(
-                not_a_date("put"),
-                not_a_date("used"),
-                not_a_date("heated"),
-                not_a_number("volume", "Volume"),
-                not_a_number("brix", "Sugar"),
-                ('AND([lot]="",ISNUMBER([volume]))', "Give this lot a name."),
-                ('AND([lot]<>"",COUNTIF(@storage.lot,[lot])>1)', "Two lots have this name."),
-                ("N([volume])<0", "Volume is less than nothing: is the sign right?"),
-                outside("brix", 0, 85, "°Brix"),
-                ('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
-                (f'AND([lot]<>"",{boiled}>1)', "This lot went into two boils."),
-                (f'AND([lot]<>"",ISNUMBER([meant]),{boiled}>0)', "In a boil and in a batch: it can only be used once."),
-                ("AND(ISNUMBER([used]),ISNUMBER([put]),N([used])<N([put]))", "Used before it was put in."),
-                (f'AND([lot]<>"",[used]="",{boiled}>0)', "It went into a boil: write the day under Used on."),
-                (
-                    f'AND([lot]<>"",ISNUMBER([used]),[meant]="",{boiled}=0)',
-                    "Used, but no boil names it and it has no batch.",
-                ),
-                (
-                    f'IFERROR(AND([open]=1,[container]<>"",{holds}>0,'
-                    f"SUMIFS(@storage.volume,@storage.container,[container],@storage.open,1)>{holds}*1.001),FALSE)",
-                    "This container holds more than it can.",
-                ),
-                (f'AND([what]="sap",N([brix])>{SAP_BELOW})', "So much sugar: is this part-boiled?"),
-                ("AND(ISNUMBER([left]),N([left])<0)", "Past its time: smell and look; throw it out if it is off."),
-                ("AND(ISNUMBER([left]),N([left])<1)", "Boil it today, or bring it back to a boil."),
+        look(
+            not_a_date("put"),
+            not_a_date("used"),
+            not_a_date("heated"),
+            not_a_number("volume", "Volume"),
+            not_a_number("brix", "Sugar"),
+            mend('AND([lot]="",ISNUMBER([volume]))', "Give this lot a name."),
+            mend('AND([lot]<>"",COUNTIF(@storage.lot,[lot])>1)', "Two lots have this name."),
+            mend("N([volume])<0", "Volume is less than nothing: is the sign right?"),
+            outside("brix", 0, 85, "°Brix"),
+            ask('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
+            mend(f'AND([lot]<>"",{boiled}>1)', "This lot went into two boils."),
+            mend(f'AND([lot]<>"",ISNUMBER([meant]),{boiled}>0)', "In a boil and in a batch: it can only be used once."),
+            mend("AND(ISNUMBER([used]),ISNUMBER([put]),N([used])<N([put]))", "Used before it was put in."),
+            ask(f'AND([lot]<>"",[used]="",{boiled}>0)', "It went into a boil: write the day under Used on."),
+            ask(
+                f'AND([lot]<>"",ISNUMBER([used]),[meant]="",{boiled}=0)',
+                "Used, but no boil names it and it has no batch.",
             ),
+            ask(
+                f'IFERROR(AND([open]=1,[container]<>"",{holds}>0,'
+                f"SUMIFS(@storage.volume,@storage.container,[container],@storage.open,1)>{holds}*1.001),FALSE)",
+                "This container holds more than it can.",
+            ),
+            ask(f'AND([what]="sap",N([brix])>{SAP_BELOW})', "So much sugar: is this part-boiled?"),
+            ask("AND(ISNUMBER([left]),N([left])<0)", "Past its time: smell and look; throw it out if it is off."),
+            ask("AND(ISNUMBER([left]),N([left])<1)", "Boil it today, or bring it back to a boil."),
         ),
         Column("open", "In store", COUNT, 'IF(AND(ISNUMBER([volume]),[used]=""),1,0)', hidden=True),
         Column(

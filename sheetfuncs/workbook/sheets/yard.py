@@ -18,7 +18,6 @@ from sheetfuncs.workbook.parts import (
     TEMPERATURE,
     TEXT,
     VOLUME,
-    WORDS,
     Column,
     Field,
     Fields,
@@ -27,7 +26,7 @@ from sheetfuncs.workbook.parts import (
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import look, not_a_date, not_a_number, numbers, when
+from sheetfuncs.workbook.sheets.phrases import ask, look, mend, not_a_date, not_a_number, numbers, tell, when
 
 SPECIES = ("sugar maple", "black maple", "red maple", "silver maple", "boxelder", "Norway maple", "other maple")
 PLACES = ("refrigerator", "freezer", "snow bank", "cellar", "shade outdoors")
@@ -38,7 +37,14 @@ def sheet(units: Units, rows: Rows) -> Sheet:
     return Sheet(
         "Yard",
         "What stays the same all season. Fill in what you have; the rest of the workbook reads it here.",
-        (_settings(units), _thermometers(units), _pans(units), _containers(units), _jars(units), _trees(units)),
+        (
+            _settings(units),
+            _thermometers(units, rows),
+            _pans(units, rows),
+            _containers(units, rows),
+            _jars(units, rows),
+            _trees(units, rows),
+        ),
         freeze=(2, 0),
         widths=(20, 14, 14, 14, 12, 12, 14, 14, 40),
     )
@@ -128,7 +134,7 @@ def _settings(units: Units) -> Fields:
     )
 
 
-def _thermometers(units: Units) -> Table:
+def _thermometers(units: Units, rows: Rows) -> Table:
     return Table(
         "thermometers",
         "Thermometers",
@@ -153,29 +159,24 @@ def _thermometers(units: Units) -> Table:
             Column(
                 "off", f"Off by, {units.difference}", DIFFERENCE, when(numbers("water", "should"), "[water]-[should]")
             ),
-            Column(
-                "look",
-                "Look",
-                WORDS,
-                look(
-                    not_a_number("water", "The water reading"),
-                    not_a_date("read_on"),
-                    (
-                        f"AND(ISNUMBER([off]),ABS(N([off]))>{units.pick(5, 3)})",
-                        "Far from where water boils: was it boiling hard, and is the elevation right?",
-                    ),
-                    (
-                        "AND(ISNUMBER([water]),[read_on]<>@weekend.today)",
-                        "Not from today: take it again before you finish a batch.",
-                    ),
+            look(
+                not_a_number("water", "The water reading"),
+                not_a_date("read_on"),
+                ask(
+                    f"AND(ISNUMBER([off]),ABS(N([off]))>{units.pick(5, 3)})",
+                    "Far from where water boils: was it boiling hard, and is the elevation right?",
+                ),
+                tell(
+                    "AND(ISNUMBER([water]),[read_on]<>@weekend.today)",
+                    "Not from today: take it again before you finish a batch.",
                 ),
             ),
         ),
-        4,
+        rows.thermometers,
     )
 
 
-def _pans(units: Units) -> Table:
+def _pans(units: Units, rows: Rows) -> Table:
     area = f"[length]*[width]/{units.pick(144, 10000)}"
     holds = f"[area]*[depth]*{units.pick('144/231', '10')}"
     return Table(
@@ -195,11 +196,11 @@ def _pans(units: Units) -> Table:
                 when("ISNUMBER([area])", "PAN_RATE([area],UNITS)"),
             ),
         ),
-        4,
+        rows.pans,
     )
 
 
-def _containers(units: Units) -> Table:
+def _containers(units: Units, rows: Rows) -> Table:
     return Table(
         "containers",
         "Containers",
@@ -226,25 +227,20 @@ def _containers(units: Units) -> Table:
                 VOLUME,
                 when(numbers("holds", "inside"), "MAX(0,[holds]-[inside])"),
             ),
-            Column(
-                "look",
-                "Look",
-                WORDS,
-                look(
-                    not_a_number("holds", "What it holds"),
-                    ('AND([name]<>"",COUNTIF(@containers.name,[name])>1)', "Two containers have this name."),
-                    (
-                        "AND(ISNUMBER([holds]),ISNUMBER([inside]),N([inside])>N([holds])*1.001)",
-                        "Holds more than it can.",
-                    ),
+            look(
+                not_a_number("holds", "What it holds"),
+                mend('AND([name]<>"",COUNTIF(@containers.name,[name])>1)', "Two containers have this name."),
+                ask(
+                    "AND(ISNUMBER([holds]),ISNUMBER([inside]),N([inside])>N([holds])*1.001)",
+                    "Holds more than it can.",
                 ),
             ),
         ),
-        16,
+        rows.containers,
     )
 
 
-def _jars(units: Units) -> Table:
+def _jars(units: Units, rows: Rows) -> Table:
     return Table(
         "jars",
         "Jars",
@@ -253,11 +249,11 @@ def _jars(units: Units) -> Table:
             Column("size", f"Size, {units.small}", SMALL, low=units.pick(0.1, 3), high=units.pick(1000, 30000)),
             Column("have", "Empty ones in the house", COUNT, high=100000),
         ),
-        6,
+        rows.jars,
     )
 
 
-def _trees(units: Units) -> Table:
+def _trees(units: Units, rows: Rows) -> Table:
     return Table(
         "trees",
         "Trees",
@@ -270,17 +266,12 @@ def _trees(units: Units) -> Table:
             Column("taps", "Taps", COUNT, high=10),
             Column("tapped", "Tapped on", DATE),
             Column("pulled", "Pulled on", DATE),
-            Column(
-                "look",
-                "Look",
-                WORDS,
-                look(
-                    not_a_number("girth", "Girth"),
-                    not_a_number("taps", "Taps"),
-                    ("AND(ISNUMBER([suggested]),N([taps])>N([suggested]))", "More taps than it can bear."),
-                    ("AND(ISNUMBER([pulled]),ISNUMBER([tapped]),[pulled]<[tapped])", "Pulled before it was tapped."),
-                ),
+            look(
+                not_a_number("girth", "Girth"),
+                not_a_number("taps", "Taps"),
+                ask("AND(ISNUMBER([suggested]),N([taps])>N([suggested]))", "More taps than it can bear."),
+                mend("AND(ISNUMBER([pulled]),ISNUMBER([tapped]),[pulled]<[tapped])", "Pulled before it was tapped."),
             ),
         ),
-        40,
+        rows.trees,
     )
