@@ -116,7 +116,7 @@ def test_the_module_is_vba() -> None:
     ("right", "wrong"),
     [
         ("End Function", "End Fuction"),
-        ("    Next row\r\n", ""),
+        ("    Next i\r\n", ""),
         ('"AIR_PRESSURE", ', '"AIR_PRESSURE, '),
         ("units))", "units)"),
         (" _\r\n", "\r\n"),

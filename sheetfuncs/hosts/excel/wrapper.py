@@ -55,11 +55,11 @@ HELP = """\
 Public Sub sheetfuncs_help()"""
 
 TAIL = """
-Private Sub Describe(ByVal name As String, ByVal words As String, ParamArray arguments() As Variant)
+Private Sub Describe(ByVal called As String, ByVal words As String, ParamArray arguments() As Variant)
     Dim helps As Variant
     helps = arguments
     Application.MacroOptions _
-        Macro:="'" & Replace(ThisWorkbook.Name, "'", "''") & "'!" & name, _
+        Macro:="'" & Replace(ThisWorkbook.Name, "'", "''") & "'!" & called, _
         Description:=words, Category:=FUNCTION_CATEGORY, ArgumentDescriptions:=helps
 End Sub
 
@@ -75,21 +75,21 @@ failed:
 End Sub
 
 ' One call: ranges go to Python as their values, and error texts come back as errors.
-Private Function Answer(ByVal name As String, ByVal given As Variant) As Variant
+Private Function Answer(ByVal called As String, ByVal given As Variant) As Variant
     Dim sent() As Variant, result As Variant
-    Dim row As Long, column As Long, last As Long
+    Dim i As Long, j As Long, last As Long
     On Error GoTo failed
     ReDim sent(LBound(given) To UBound(given))
-    For row = LBound(given) To UBound(given)
-        If IsMissing(given(row)) Then
-            sent(row) = LEFT_OUT
-        ElseIf IsObject(given(row)) Then
-            sent(row) = given(row).Value2
+    For i = LBound(given) To UBound(given)
+        If IsMissing(given(i)) Then
+            sent(i) = LEFT_OUT
+        ElseIf IsObject(given(i)) Then
+            sent(i) = given(i).Value2
         Else
-            sent(row) = given(row)
+            sent(i) = given(i)
         End If
-    Next row
-    result = XLPy.CallUDF(PYTHON_MODULE, name, sent)
+    Next i
+    result = XLPy.CallUDF(PYTHON_MODULE, called, sent)
     If Not IsArray(result) Then
         Answer = Shown(result)
         Exit Function
@@ -98,15 +98,15 @@ Private Function Answer(ByVal name As String, ByVal given As Variant) As Variant
     On Error Resume Next
     last = UBound(result, 2)
     On Error GoTo failed
-    For row = LBound(result) To UBound(result)
+    For i = LBound(result) To UBound(result)
         If last < 0 Then
-            result(row) = Shown(result(row))
+            result(i) = Shown(result(i))
         Else
-            For column = LBound(result, 2) To last
-                result(row, column) = Shown(result(row, column))
-            Next column
+            For j = LBound(result, 2) To last
+                result(i, j) = Shown(result(i, j))
+            Next j
         End If
-    Next row
+    Next i
     Answer = result
     Exit Function
 failed:
@@ -121,10 +121,10 @@ Private Function Shown(ByVal value As Variant) As Variant
 
 def _function(card: Card) -> list[str]:
     """The wrapper of one function.  Every argument may be left out: then Python says #N/A, not Excel."""
-    heading = f"Public Function {card.name}({', '.join(f'Optional {name}' for name in card.parameters)})"
+    names = card.parameters
     return [
-        heading,
-        f'    {card.name} = Answer("{card.name}", Array({", ".join(card.parameters)}))',
+        f"Public Function {card.name}({', '.join(f'Optional {name}' for name in names)})",
+        f'    {card.name} = Answer("{card.name}", Array({", ".join(names)}))',
         "End Function",
     ]
 
