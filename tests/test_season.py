@@ -61,7 +61,7 @@ def test_empty_rows_stay_empty() -> None:
     season = computed("US", {})
     for sheet in season.sheets:
         for block in sheet.blocks:
-            if not isinstance(block, Table) or block.key in ("ledger", "by_barometer", "by_elevation"):
+            if not isinstance(block, Table) or block.key in ("ledger", "this", "by_barometer", "by_elevation"):
                 continue
             shown = [one for one in block.columns if one.formula and not one.hidden]
             if any(one.fixed for one in block.columns) or block.key == "forecast":
@@ -182,6 +182,9 @@ def test_minutes_left_come_from_the_measured_pace() -> None:
         "batch1.volume_typed": 2.0,
         "batch1.brix_typed": start,
         "batch1.water_typed": boiling_water,
+        "batch1.thermometer": "fine",
+        "thermometers.name": ["fine"],
+        "thermometers.error": [0.1],
         "yard.typed_rate": 9.0,
         "readings1.time": times,
         "readings1.reading": readings,

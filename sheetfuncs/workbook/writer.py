@@ -230,7 +230,7 @@ class Writer:
         top = first_row(block, start)
         widths = self._widths(sheet)
         columns = range(block.column, block.column + block.across)
-        letters = int(sum(widths.get(column, (8.43, False))[0] for column in columns) * 1.05)
+        letters = int(sum(widths.get(column, (8.43, False))[0] for column in columns) * 1.2)
         for number, line in enumerate(block.lines):
             page.merge_range(top + number, block.column, top + number, block.column + block.across - 1, line, look)
             page.set_row(top + number, 13.5 * -(-len(line) // letters) + 3)
@@ -251,16 +251,16 @@ class Writer:
             "name": chart.y_title,
             "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}},
         }
-        if chart.kind != "scatter":
+        if chart.kind == "column":
             y_axis["min"] = 0
-        if chart.kind == "bar":
-            x_axis["reverse"] = True
+        if chart.kind == "bar":  # lying down: its categories stand on the y axis, first one on top
+            x_axis, y_axis = y_axis | {"min": 0}, x_axis | {"reverse": True}
         picture.set_x_axis(x_axis)
         picture.set_y_axis(y_axis)
         picture.set_legend({"position": "bottom"} if len(chart.series) > 1 else {"none": True})
         picture.set_size({"width": chart.width, "height": chart.height})
         picture.show_na_as_empty_cell()
-        page.insert_chart(chart.row, chart.column, picture)
+        page.insert_chart(chart.row, chart.column, picture, {"description": chart.title})
 
     def _series(self, sheet: Sheet, chart: Chart, series: Series, number: int) -> dict[str, Any]:
         spots = [self.layout.spots[name] for name in (series.x, series.y)]

@@ -26,13 +26,15 @@ from sheetfuncs.workbook.parts import (
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import not_a_number, of_row, rounded, when
+from sheetfuncs.workbook.sheets.phrases import ask, first_found, mend, not_a_number, of_row, rounded, when
 
 LOG_COLUMN = 6  # where the readings stand, beside the batch
 TOP = 3
 BATCH_ROWS = 62  # a batch, its check in the cup and its chart
-PACE_OVER = 4  # readings from which the pace is measured
+PACE_OVER = 6  # readings from which the pace is measured
+NOISY = 4  # °Brix: a reading less sure than this tells no pace yet
 CALLS = 3  # minutes before the end at which nobody leaves the pan
+FITS = '"Fits."'
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
@@ -68,10 +70,28 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
     filled = f"ISNUMBER(@{me}.syrup)"
     least = units.pick(0.4, 1.0)
     read_that_day = f"AND(N({of_thermometer})>0,N({read_on})=N(@{me}.date),N(@{me}.date)>0)"
+    fits = (
+        ask(f"N(@{me}.volume)>IFERROR({pan_holds}+0,1000000)", "Over the rim: leave a lot out, or take a larger pan."),
+        ask(f"@{me}.depth_end<{least}", "Too shallow at the end, it scorches: finish in a smaller pan."),
+    )
     return Fields(
         me,
         f"Batch {batch}",
         (
+            Field(
+                "goal",
+                "IT IS SYRUP AT",
+                TEMPERATURE,
+                when(f"ISNUMBER(@{me}.water)", f"ROUND(FINISH_READING(@yard.target,@{me}.water,UNITS),1)"),
+                note=f"{units.temperature} on this thermometer",
+                strong=True,
+            ),
+            Field(
+                "now",
+                "NOW",
+                WORDS,
+                f"INDEX(@readings{batch}.said,ROWS(@readings{batch}.said))",
+            ),
             Field("date", "Date", DATE),
             Field("thermometer", "Thermometer", TEXT, choices="@thermometers.name"),
             Field(
@@ -136,9 +156,8 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
                 "fits",
                 "The pan",
                 WORDS,
-                f"IF(ISNUMBER(@{me}.depth),IF(N(@{me}.volume)>IFERROR({pan_holds}+0,1000000),"
-                f'"Over the rim: leave a lot out, or take a larger pan.",IF(@{me}.depth_end<{least},'
-                f'"Too shallow at the end, it scorches: finish in a smaller pan.","Fits.")),"")',
+                f'IF(ISNUMBER(@{me}.depth),{first_found(fits, FITS)},"")',
+                findings=fits,
             ),
             Field(
                 "jars",
@@ -168,20 +187,6 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
                 VOLUME,
                 f"IF(ISNUMBER(@{me}.depth),IFERROR(PAN_RATE({of_pan},UNITS),@yard.rate),@yard.rate)",
                 note=f"{units.volume}/h, from the pan, else from Yard",
-            ),
-            Field(
-                "goal",
-                "IT IS SYRUP AT",
-                TEMPERATURE,
-                when(f"ISNUMBER(@{me}.water)", f"ROUND(FINISH_READING(@yard.target,@{me}.water,UNITS),1)"),
-                note=f"{units.temperature} on this thermometer",
-                strong=True,
-            ),
-            Field(
-                "now",
-                "NOW",
-                WORDS,
-                f"INDEX(@readings{batch}.said,ROWS(@readings{batch}.said))",
             ),
         ),
         row=top,
@@ -268,9 +273,12 @@ def _check(units: Units, batch: int, top: int) -> Fields:
 def _log(units: Units, batch: int, top: int, rows: int) -> Table:
     me, goal = f"batch{batch}", f"@batch{batch}.goal"
     higher = f"BRIX_BY_BOIL([reading]+@{me}.error,@{me}.water,UNITS)"
-    errors = f'IF(ISTEXT([time]),"Time is text: type it as 14:30.",IF(ISTEXT([reading]),"{not_a_number("", "The reading")[1]}",'
-    backwards = 'IF(AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1])),"Time runs backwards: check it.",'
-    cold = f'IF(N([reading])<N(@{me}.water),"Not boiling yet, or the water reading is wrong.",'
+    findings = (
+        mend("ISTEXT([time])", "Time is text: type it as 14:30."),
+        not_a_number("reading", "The reading"),
+        mend("AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1]))", "Time runs backwards: check it."),
+        ask(f"AND(ISNUMBER([reading]),N([reading])<N(@{me}.water))", "Not boiling yet, or the water reading is wrong."),
+    )
     done = f'IF([reading]>={goal},IF([reading]>={goal}+{units.pick(2, 1)},"TAKE IT OFF: too far, it is thick.","TAKE IT OFF"),'
     wait = (
         f'IF(ISNUMBER([minutes]),IF([minutes]<={CALLS},"Stay with it: about "&{rounded("[minutes]", 0)}&" minutes.",'
@@ -313,11 +321,16 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
                 MINUTES,
                 when(
                     "ISNUMBER([water_left])",
-                    f"FINISH_MINUTES([cold],[brix],@yard.target,IF(N([pace])>0,[pace],@{me}.rate))",
+                    f"FINISH_MINUTES([cold],[brix],@yard.target,IF(AND(N([pace])>0,[error]<={NOISY}),[pace],@{me}.rate))",
                 ),
             ),
             Column(
-                "do", "Do", WORDS, f'{errors}{backwards}IF(ISNUMBER([reading]),{cold}{done}{wait})),""))))', width=34
+                "do",
+                "Do",
+                WORDS,
+                first_found(findings, f'IF(ISNUMBER([reading]),{done}{wait}),"")'),
+                width=34,
+                findings=findings,
             ),
             Column("said", "Said last", TEXT, 'IF([do]="",[said-1],[do])', hidden=True),
             Column(

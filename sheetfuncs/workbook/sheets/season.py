@@ -35,8 +35,7 @@ LEDGER = (
     "Went into boils",
     "Came out of boils",
 )
-PAST_SEASONS = 10
-CHART = (430, 235)
+CHART = (430, 265)
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
@@ -44,7 +43,14 @@ def sheet(units: Units, rows: Rows) -> Sheet:
     return Sheet(
         "Season",
         "The season in numbers. Nothing to type here but earlier seasons, at the bottom.",
-        (_totals(units), _ledger(units), _batches(units, rows), _past(units), *_charts(units)),
+        (
+            _totals(units),
+            _ledger(units),
+            _batches(units, rows),
+            _this(units, rows),
+            _past(units, rows),
+            *_charts(units),
+        ),
         freeze=(2, 0),
         widths=(30, 12, 12, 14, 12, 12, 12, 12, 12, 12, 12, 12, 12, 30),
     )
@@ -183,8 +189,29 @@ def _batches(units: Units, rows: Rows) -> Table:
     )
 
 
-def _past(units: Units) -> Table:
+def _this(units: Units, rows: Rows) -> Table:
+    """This season as a line that stands under the same headings as the earlier ones."""
+    now = {
+        "season": '@yard.year&""',
+        "taps": "@season.taps",
+        "sap": "@season.sap",
+        "brix": "@season.brix",
+        "syrup": "@season.bottled",
+        "first": "@season.first",
+        "last": "@season.last",
+        "days": "@season.days",
+        "hours": "@season.hours",
+        "fuel": "@season.fuel",
+        "note": '"so far"',
+    }
+    columns = [column._replace(formula=now.get(column.key, column.formula)) for column in _past(units, rows).columns]
+    return Table("this", "This season", columns, 1)
+
+
+def _past(units: Units, rows: Rows) -> Table:
     v = units.volume
+    sap_per_tap = when("AND(N([taps])>0,ISNUMBER([sap]))", "[sap]/[taps]")
+    syrup_per_tap = when("AND(N([taps])>0,ISNUMBER([syrup]))", "[syrup]/[taps]")
     return Table(
         "past",
         "Earlier seasons",
@@ -199,19 +226,12 @@ def _past(units: Units) -> Table:
             Column("days", "Days it ran", COUNT, high=366),
             Column("hours", "Hours", HOURS),
             Column("fuel", "Fuel", FUEL),
-            Column(
-                "sap_per_tap", f"Sap per tap, {v}", VOLUME, when("AND(N([taps])>0,ISNUMBER([sap]))", "[sap]/[taps]")
-            ),
-            Column(
-                "syrup_per_tap",
-                f"Syrup per tap, {v}",
-                VOLUME,
-                when("AND(N([taps])>0,ISNUMBER([syrup]))", "[syrup]/[taps]"),
-            ),
+            Column("sap_per_tap", f"Sap per tap, {v}", VOLUME, sap_per_tap),
+            Column("syrup_per_tap", f"Syrup per tap, {v}", VOLUME, syrup_per_tap),
             Column("ratio", "Sap for one of syrup", RATIO, when("AND(ISNUMBER([sap]),N([syrup])>0)", "[sap]/[syrup]")),
             Column("note", "Note", TEXT),
         ),
-        PAST_SEASONS,
+        rows.past,
     )
 
 
@@ -219,9 +239,9 @@ def _charts(units: Units) -> tuple[Chart, ...]:
     """Beside the totals and the ledger."""
     return (
         Chart(
-            "Sap and syrup so far",
+            f"Sap so far, {units.volume}",
             "scatter",
-            (Series(f"sap, {units.volume}", "collection.date", "collection.sap_sum"),),
+            (Series("sap", "collection.date", "collection.sap_sum"),),
             "",
             units.volume,
             row=3,
@@ -236,7 +256,7 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             (Series("sugar", "collection.date", "collection.sugar"),),
             "",
             units.mass,
-            row=15,
+            row=17,
             column=7,
             x_kind=DATE,
             width=CHART[0],
@@ -262,7 +282,7 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             (Series("sugar", "ledger.what", "ledger.mass"),),
             "",
             "",
-            row=15,
+            row=17,
             column=12,
             width=CHART[0],
             height=CHART[1],
