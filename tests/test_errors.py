@@ -109,25 +109,31 @@ def test_units(card):
 
 
 @pytest.mark.parametrize(
-    ("call", "words"),
+    ("name", "given", "words"),
     [
-        (lambda: sheetfuncs.BOIL_WATER(40.0, 70.0, 66.9), "stronger"),
-        (lambda: sheetfuncs.BOIL_BRIX(40.0, 2.0, 0.0), "no volume"),
-        (lambda: sheetfuncs.BOIL_BRIX(40.0, 2.0, 0.5), "85 °Brix"),
-        (lambda: sheetfuncs.BRIX_BY_BOIL(210.0, 211.0), "colder than water"),
-        (lambda: sheetfuncs.BRIX_BY_BOIL(300.0, 175.0), "hotter than 85 °Brix"),
-        (lambda: sheetfuncs.BRIX_BY_HYDROMETER(85.0, 221.0), "over 85 °Brix"),
-        (lambda: sheetfuncs.SAP_AFTER_ICE(2.0, 0.5, 5.0), "more sugar than the sap"),
-        (lambda: sheetfuncs.SAP_RUNS(45.0, 30.0), "swapped"),
-        (lambda: sheetfuncs.SYRUP_BLEND(0.0, 64.0, 0.0, 70.0), "both volumes are 0"),
-        (lambda: sheetfuncs.SYRUP_BLEND_SHARE(64.0, 70.0, 63.0), "not between"),
-        (lambda: sheetfuncs.SYRUP_FLOATS(1.0, 150.0), "below the 0 mark"),
+        ("BOIL_WATER", (40.0, 70.0, 66.9), "stronger"),
+        ("BOIL_BRIX", (40.0, 2.0, 0.0), "no volume"),
+        ("BOIL_BRIX", (40.0, 2.0, 0.5), "85 °Brix"),
+        ("BRIX_BY_BOIL", (210.0, 211.0), "colder than water"),
+        ("BRIX_BY_BOIL", (300.0, 175.0), "hotter than 85 °Brix"),
+        ("BRIX_BY_HYDROMETER", (85.0, 221.0), "over 85 °Brix"),
+        ("SAP_AFTER_ICE", (2.0, 0.5, 5.0), "more sugar than the sap"),
+        ("SAP_RUNS", (45.0, 30.0), "swapped"),
+        ("SYRUP_BLEND", (0.0, 64.0, 0.0, 70.0), "both volumes are 0"),
+        ("SYRUP_BLEND_SHARE", (64.0, 70.0, 63.0), "not between"),
+        ("SYRUP_FLOATS", (1.0, 150.0), "below the 0 mark"),
     ],
 )
-def test_no_solution_says_why(call, words):
-    with pytest.raises(NoSolution, match=words) as refused:
-        call()
-    assert refused.value.cell == "#NUM!"
+def test_no_solution_says_why_and_of_what(name, given, words):
+    function = CATALOGUE[name]
+    whole = [int(value) if value == int(value) else value for value in given]  # not every call takes the same way
+    for values in (given, whole, [Decimal(value) for value in given]):
+        with pytest.raises(NoSolution, match=words) as refused:
+            function(*values)
+        assert refused.value.cell == "#NUM!"
+        assert str(refused.value).startswith(f"{name}: ")
+        for argument, value in zip(function.card.arguments, values, strict=True):
+            assert f"{argument} is {value!r}" in str(refused.value)
 
 
 def test_each_kind_of_error_is_one_error_of_a_cell():

@@ -13,7 +13,7 @@ from textwrap import fill
 from typing import Any, Callable, NamedTuple, Protocol
 
 from sheetfuncs.formulas.quantities import SYSTEMS, Argument, Quantity
-from sheetfuncs.science.errors import LeftOut, OutOfLimits, WrongKind
+from sheetfuncs.science.errors import LeftOut, NoSolution, OutOfLimits, WrongKind
 
 UNITS_WORDS = 'unit system, "US" or "metric"; left out: "US"'
 
@@ -118,9 +118,11 @@ def _compiled(card: Card) -> Function:
         lines += _branch(card, SYSTEMS[0], " " * 8)
     given = "".join(f"{name}, " for name in card.arguments)
     lines += ["    except TypeError:", "        pass"]
+    lines += ["    except NoSolution as why:", f"        raise unsolved(card, ({given}), why) from why"]
     lines += [f"    return slowly(card, ({given}), {'units' if card.units else repr(SYSTEMS[0])})"]
     allowed = {f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()}
-    scope: dict[str, Any] = {"relation": card.relation, "card": card, "slowly": _slowly, **allowed}
+    scope: dict[str, Any] = {"relation": card.relation, "card": card, "slowly": _slowly}
+    scope.update(NoSolution=NoSolution, unsolved=_unsolved, **allowed)
     exec(compile("\n".join(lines), f"<sheetfuncs {card.name}>", "exec"), scope)  # noqa: S102 (our own text, above)
     function = scope[card.name]
     function.card = card
@@ -164,7 +166,16 @@ def _slowly(card: Card, given: tuple[Any, ...], units: Any) -> Any:
         low, high = argument.limits(system)
         if not argument.allowed and not low <= value <= high:
             raise OutOfLimits(f"{card.name}: {name} is {value!r}; {argument.words} is {argument.range_words(system)}")
-    return compute(card, values, system)
+    try:
+        return compute(card, values, system)
+    except NoSolution as why:
+        raise _unsolved(card, given, why) from why
+
+
+def _unsolved(card: Card, given: tuple[Any, ...], why: NoSolution) -> NoSolution:
+    """The reason of a relation, with the function and what it was given."""
+    said = ", ".join(f"{name} is {value!r}" for name, value in zip(card.arguments, given))
+    return NoSolution(f"{card.name}: {said}: {why}")
 
 
 def _word(card: Card, name: str, value: Any, allowed: tuple[str, ...]) -> str:

@@ -28,7 +28,7 @@ BOILING_SOURCE = (
     "form from memory), with IAPWS-IF97 for water; about 0.1 °C to 70 °Brix"
 )
 
-# What a boiling point's last step may leave, as a share of the pressure: 85 °Brix itself has an answer.
+# What a boiling point's last step may leave, as a share of the activity: 85 °Brix itself has an answer.
 NEARLY = 1.0000001
 
 
@@ -111,10 +111,10 @@ def BRIX_BY_BOIL(reading: Value, water_reading: Value) -> Value:
     #NUM! where it boils colder than the water, or hotter than 85 °Brix does.
     """
     reading = require(reading >= water_reading - TINY, reading, "it cannot boil colder than water: read both again")
-    pressure = water.saturation_pressure(water_reading)
-    least = water.saturation_pressure(reading) * boiling.least_activity(reading)
-    reading = require(least <= pressure * NEARLY, reading, "that is hotter than 85 °Brix boils: read both again")
-    return _within(boiling.brix_from_boiling(reading, pressure))
+    activity = water.saturation_pressure(water_reading) / water.saturation_pressure(reading)
+    possible = boiling.least_activity(reading) <= activity * NEARLY
+    activity = require(possible, activity, "that is hotter than 85 °Brix boils: read both again")
+    return _within(boiling.brix_from_activity(activity, reading))
 
 
 @define(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sheetfuncs.science.maths import Value, exp, fifteen, log, sqrt
 from sheetfuncs.science.sucrose import STRONGEST, brix_from_mole_fraction, mole_fraction
-from sheetfuncs.science.water import KELVIN, saturation_pressure, saturation_temperature
+from sheetfuncs.science.water import KELVIN, saturation_temperature
 
 # Starzak & Peacock, Zuckerindustrie 122 (1997) 380-387.  The constants were read in the
 # article's abstract; the form of the equation and the citation are from memory.
@@ -34,7 +34,7 @@ STRONGEST_MARGULES = fifteen(_margules(mole_fraction(STRONGEST)))
 
 
 def least_activity(celsius: Value) -> Value:
-    """Water activity of the strongest solution: with less, `brix_from_boiling` has no answer."""
+    """Water activity of the strongest solution: `brix_from_activity` has no answer to less."""
     return STRONGEST_WATER * exp(STRONGEST_MARGULES / (celsius + KELVIN))
 
 
@@ -60,18 +60,18 @@ def boiling_rise(brix: Value, pressure: Value) -> Value:
     return boiling_point(brix, pressure) - saturation_temperature(pressure)
 
 
-def brix_from_boiling(celsius: Value, pressure: Value) -> Value:
-    """Strength of what boils at a temperature and pressure, °Brix.
+def brix_from_activity(activity: Value, celsius: Value) -> Value:
+    """Strength of the solution whose water has an activity at a temperature, °Brix.
 
-    The activity is known (pressure over that of pure water), so one equation in the mole
-    fraction is left: ln(1 - x) + margules(x) / T = ln(activity).  Its leading terms are a
-    quadratic, the start; three Newton steps end within 1e-6 °Brix up to 85 °Brix.
+    What boils at this temperature has the activity pressure / pressure of pure water.  One
+    equation in the mole fraction is left: ln(1 - x) + margules(x) / T = ln(activity).  Its leading
+    terms are a quadratic, the start; three Newton steps end within 1e-6 °Brix up to 85 °Brix.
     """
-    fall = log(saturation_pressure(celsius) / pressure)
+    logarithm = log(activity)
     scale = Q / (GAS_CONSTANT * (celsius + KELVIN))
-    x = 2.0 * fall / (1.0 + sqrt(1.0 + (2.0 - 4.0 * scale) * fall))
+    x = -2.0 * logarithm / (1.0 + sqrt(1.0 - (2.0 - 4.0 * scale) * logarithm))
     for _ in range(3):
-        error = log(1.0 - x) + scale * (1.0 + (A + B * x) * x) * x * x + fall
+        error = log(1.0 - x) + scale * (1.0 + (A + B * x) * x) * x * x - logarithm
         steepness = scale * (2.0 + (3.0 * A + 4.0 * B * x) * x) * x - 1.0 / (1.0 - x)
         x = x - error / steepness
     return brix_from_mole_fraction(x)
