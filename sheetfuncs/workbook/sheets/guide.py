@@ -48,7 +48,7 @@ def _steps(units: Units) -> tuple[str, ...]:
         "boil off or stir in.",
         f"10. Filter it hot, bottle it at {u('180 to 190 °F', '82 to 88 °C')} into warm clean glass, close it, and write a row in Bottles.",
         "11. Pull the taps when nights stay warm, buds swell, or sap turns cloudy or smells. Wash everything with hot water, no soap.",
-        "12. Season shows what came of it. Its last line goes into next year's workbook.",
+        "12. Season shows what came of it. Its line for this season goes into next year's workbook.",
     )
 
 
@@ -82,7 +82,8 @@ WORDS_EXPLAINED = (
 ERRORS = (
     "#NUM!: a number outside what is possible; look at the numbers it is made from. #VALUE!: text where a number belongs. "
     "#N/A: something was left out.",
-    "#NAME?: this spreadsheet program does not know the functions. The first line of Weekend says what to do.",
+    "#NAME?, or empty cells where numbers should be: this program does not know the functions. Weekend says so under This "
+    "workbook; take the inline edition, or install the add-in for LibreOffice.",
 )
 
 SOURCES = (
@@ -92,5 +93,5 @@ SOURCES = (
     "Refractometer: OIV-MA-AS2-02 Table I and the international table of 1936. Freezing: CRC Handbook, 102nd edition.",
     "Strength and colour of syrup: U.S. Standards for Grades of Maple Syrup (2015); 21 CFR 168.140; similar in Canada.",
     "Taps, running sap, keeping times, pan rate: common practice. A judgement, and it says so.",
-    "`sheetfuncs functions NAME` shows any function's source, limits and an example.",
+    "The command sheetfuncs functions NAME shows any function's source, limits and an example.",
 )

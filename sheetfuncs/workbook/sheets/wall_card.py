@@ -43,7 +43,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 "Syrup is done at",
                 WORDS,
                 f'{rounded("@card.rise")}&" {units.difference} above boiling water, read on the same thermometer, the same day ("&'
-                f'{rounded("@yard.target")}&" °Brix, at "&IF(ISNUMBER(@yard.elevation),@yard.elevation,0)&" {units.elevation})"',
+                f'{rounded("@yard.target")}&" °Brix, at "&ROUND(N(@yard.elevation),0)&" {units.elevation})"',
             ),
             Field(
                 "rise",

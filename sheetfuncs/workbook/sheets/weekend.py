@@ -167,7 +167,7 @@ def _answers(units: Units) -> Fields:
                 "jars",
                 "6. Jars to have hot",
                 WORDS,
-                f'IF(N(INDEX(@jars.size,1))=0,"List your jars in Yard.",@now.jars_number&" "&{jar}&" for what can be finished, "&'
+                f'IF(N(INDEX(@jars.size,1))=0,"List your jars in Yard.",@now.jars_number&" of size "&{jar}&" for what can be finished, "&'
                 f'"and a spare one."&IF(AND(ISNUMBER(INDEX(@jars.have,1)),INDEX(@jars.have,1)<@now.jars_number)," You have "&'
                 f'INDEX(@jars.have,1)&".",""))',
                 beside=Field(
@@ -203,7 +203,7 @@ def _answers(units: Units) -> Fields:
                 "This workbook",
                 WORDS,
                 'IF(@now.probe=1,"computes here.",'
-                '"does not compute in this program: see the Guide, or take the edition made for it.")',
+                '"does not compute in this program: see the Guide.")',
                 beside=Field(
                     "probe", "", COUNT, 'IF(IFERROR(ABS(FINISH_TEMP(66.9,29.92,"US")-219.508)<0.01,FALSE),1,0)'
                 ),
