@@ -111,7 +111,7 @@ class Driver:
         return self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).getFormula()
 
     def read(self, address, sheet=0):
-        """Rows of values: a number, a text, or {"error": the number that Calc has for it}."""
+        """Rows of values: a number, a text, or the text of an error."""
         return contents(self.document.Sheets.getByIndex(sheet).getCellRangeByName(address))
 
     def sheets(self):
@@ -150,8 +150,14 @@ def contents(cells):
     corner = cells.getRangeAddress()
     for cell in cells.queryFormulaCells(ERROR).getCells():
         place = cell.getCellAddress()
-        rows[place.Row - corner.StartRow][place.Column - corner.StartColumn] = {"error": cell.getError()}
+        rows[place.Row - corner.StartRow][place.Column - corner.StartColumn] = error_text(cell.getError())
     return rows
+
+
+def error_text(number):
+    """What Calc shows for an error: LibreOffice Help, "Error Codes in LibreOffice Calc"."""
+    shown = {503: "#NUM!", 519: "#VALUE!", 524: "#REF!", 525: "#NAME?", 532: "#DIV/0!", 32767: "#N/A"}
+    return shown.get(number, f"Err:{number}")
 
 
 def letters(column):

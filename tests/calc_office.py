@@ -12,7 +12,7 @@ import shutil
 import subprocess
 import tempfile
 import zipfile
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
@@ -20,8 +20,10 @@ from typing import Any
 
 import office
 
+from sheetfuncs.hosts.calc.builder import write_addin
 from sheetfuncs.hosts.calc.typelibrary import type_library
 
+OLDEST = (7, 4)  # of LibreOffice, for the add-in
 NOBODY = 65534
 DRIVER = Path(__file__).with_name("calc_driver.py")
 SOFFICE = "soffice"
@@ -36,7 +38,8 @@ class Office:
         self.profile = folder / "profile"
         as_root = hasattr(os, "geteuid") and os.geteuid() == 0
         self.user: dict[str, int] = {"user": NOBODY, "group": NOBODY} if as_root else {}
-        self.environment = {**os.environ, "HOME": str(folder)}
+        kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTHON")}
+        self.environment = {**kept, "HOME": str(folder)}
         folder.chmod(0o755)
         if as_root:
             os.chown(folder, NOBODY, NOBODY)
@@ -111,6 +114,21 @@ class Calc:
         self.fill({f"A{row}": formula for row, formula in enumerate(formulas, 1)})
         return [row[0] for row in self.read(f"A1:A{len(formulas)}")]
 
+    def answers(self, calls: Sequence[tuple[str, Sequence[Any]]], blank: Any, errors: Sequence[str]) -> list[Any]:
+        """What calls give, each a name and arguments that stand in cells: `blank` in none, an error as itself."""
+        columns = "ABCDEFG"
+        self.open()
+        plain = [["" if v in (None, blank, *errors) else v for v in given] for _, given in calls]
+        self.data(f"A1:G{len(calls)}", [row + [""] * (len(columns) - len(row)) for row in plain])
+        places = [
+            {f"{column}{row}": value for column, value in zip(columns, given, strict=False)}
+            for row, (_, given) in enumerate(calls, 1)
+        ]
+        self.fill({place: f"={value}" for row in places for place, value in row.items() if value in errors})
+        texts = [";".join(place if value is not None else "" for place, value in row.items()) for row in places]
+        self.formulas(f"H1:H{len(calls)}", [[f"={name}({text})"] for (name, _), text in zip(calls, texts, strict=True)])
+        return [row[0] for row in self.read(f"H1:H{len(calls)}")]
+
 
 def _plain(argument: Any) -> Any:
     return str(argument) if isinstance(argument, Path) else argument
@@ -121,6 +139,18 @@ def own_folder() -> Iterator[Path]:
     """A folder that other users of this machine may enter, as those of pytest are not."""
     with tempfile.TemporaryDirectory(prefix="sheetfuncs-", ignore_cleanup_errors=True) as name:
         yield Path(name)
+
+
+@contextmanager
+def with_addin(oldest: tuple[int, ...] = office.OLDEST_WITH_LET) -> Iterator[Office]:
+    """LibreOffice in a fresh profile with the add-in installed."""
+    office.needed(oldest)
+    with own_folder() as folder:
+        made = Office(folder)
+        write_addin(folder / "sheetfuncs.oxt")
+        done = made.unopkg("add", folder / "sheetfuncs.oxt")
+        assert done.returncode == 0, done.stderr
+        yield made
 
 
 @cache

@@ -15,6 +15,7 @@ import office
 import openpyxl
 import windows
 import xlsxwriter
+from calc_office import with_addin
 from xlsxwriter.utility import xl_rowcol_to_cell
 
 from sheetfuncs.formulas.catalogue import CATALOGUE
@@ -23,7 +24,8 @@ from sheetfuncs.hosts.embedded import evaluate
 from sheetfuncs.hosts.trace import inline, lambda_body
 
 PYTHON, LAMBDA, LET, CALC, EXCEL = "Python", "LAMBDA", "LET", "LET in LibreOffice", "xlwings"
-HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL)
+ADDIN = "add-in in LibreOffice"
+HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL, ADDIN)
 
 BLANK = windows.BLANK  # an empty cell, which every host takes for 0
 ANSWER = 8  # the column of the answers; arguments stand to the left of it
@@ -37,9 +39,18 @@ class Call(NamedTuple):
     given: tuple[Any, ...]
 
     def runs_in(self, host: str) -> bool:
-        """Python and a LAMBDA know of arguments left out; a LET is always written with all but `units`."""
-        arguments = len(CATALOGUE[self.name].card.arguments)
-        return host in (PYTHON, LAMBDA, EXCEL) or (len(self.given) >= arguments and None not in self.given[:arguments])
+        """Python and a LAMBDA know of arguments left out; a LET is always written with all but `units`.
+
+        Calc does not call an add-in for want of a required argument, and takes a text that reads as
+        a number for that number, as its user has set it for all functions.
+        """
+        arguments = CATALOGUE[self.name].card.arguments
+        if host in (PYTHON, LAMBDA, EXCEL):
+            return True
+        if len(self.given) < len(arguments) or None in self.given[: len(arguments)]:
+            return False
+        numbers = [v for v, argument in zip(self.given, arguments.values(), strict=False) if not argument.allowed]
+        return host != ADDIN or not any(isinstance(value, str) and value.isdecimal() for value in numbers)
 
 
 class Answers:
@@ -67,6 +78,9 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
     if host == EXCEL:
         with windows.excel() as python:
             return [windows.by_wrapper(python, name, given) for name, given in calls]
+    if host == ADDIN:
+        with with_addin() as made, made.calc() as calc:
+            return calc.answers(calls, BLANK, cells.ERRORS)
     book = folder / f"{host}.xlsx"
     if host != CALC:
         _write(book, calls, host)

@@ -10,7 +10,7 @@ from typing import Any
 
 import office
 import pytest
-from calc_office import Office, own_folder, uno_python, write_other_addin
+from calc_office import OLDEST, Office, own_folder, uno_python, write_other_addin
 
 import sheetfuncs
 from sheetfuncs import FINISH_TEMP
@@ -19,7 +19,7 @@ from sheetfuncs.hosts.calc import builder
 
 CALL = "=FINISH_TEMP(66.9;29.92)"
 RIGHT = FINISH_TEMP(66.9, 29.92)
-NO_SUCH_NAME, NO_PARAMETERS = {"error": 525}, {"error": 504}
+NO_SUCH_NAME, NO_PARAMETERS = "#NAME?", "Err:504"
 
 DOUBLE = "return 2 * x"
 NOT_EVEN_STARTING = "return 2 *"
@@ -27,7 +27,7 @@ NOT_EVEN_STARTING = "return 2 *"
 
 @pytest.fixture
 def fresh() -> Iterator[Office]:
-    office.needed()
+    office.needed(OLDEST)
     with own_folder() as folder:
         yield Office(folder)
 

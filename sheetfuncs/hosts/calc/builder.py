@@ -40,8 +40,8 @@ CATEGORY = "Add-In"  # of those in the Function Wizard: there the catalogue stan
 DESCRIPTION = (
     "Maple sugaring functions for every sheet, from the taps to the jars. They stand in the Function Wizard, "
     "category Add-in, and need nothing else installed.\n\n"
-    "For LibreOffice 7.4 and newer. Before 24.8, keep sheets that use them as .ods: in an .xlsx that is opened "
-    "there they are not found.\n"
+    "For LibreOffice 7.4 and newer. In 7.4 they are not found when an .xlsx is opened: keep sheets that use them "
+    "as .ods there. In 25.2 both work.\n"
 )
 
 
