@@ -5,11 +5,13 @@ from __future__ import annotations
 from sheetfuncs.formulas.define import define
 from sheetfuncs.formulas.quantities import COUNT, SMALL_VOLUME
 from sheetfuncs.formulas.vocabulary import JAR, SYRUP_VOLUME
-from sheetfuncs.science.maths import TINY, Value, choose, floor
+from sheetfuncs.science.maths import Value, choose, floor
+
+DUST = 1e-12  # of the volume: what conversions may leave, and no jar lacks
 
 
 def _jars(volume: Value, jar_size: Value) -> Value:
-    return floor(volume / jar_size + TINY)
+    return floor((volume + DUST * volume) / jar_size)
 
 
 @define(
@@ -36,4 +38,4 @@ def JAR_COUNT(volume: Value, jar_size: Value) -> Value:
 def JAR_REST(volume: Value, jar_size: Value) -> Value:
     """What is left over after the whole jars: for the taster."""
     rest = volume - jar_size * _jars(volume, jar_size)
-    return choose(rest > TINY * jar_size, rest, 0.0)
+    return choose(rest > DUST * volume, rest, 0.0)
