@@ -16,6 +16,9 @@ from sheetfuncs.workbook.writer import Writer
 
 FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
 
+# What a workbook says of itself, in its custom properties.
+VERSION, UNITS, EDITION = "sheetfuncs format", "sheetfuncs units", "sheetfuncs edition"
+
 TODAY = "weekend.today"
 DAY_ZERO = datetime.date(1899, 12, 30)  # a spreadsheet's day 0
 
@@ -63,7 +66,7 @@ class Season:
         self, path: Path, edition: str, inputs: Mapping[str, Any], macros: Macros | None = None
     ) -> dict[str, list[tuple[int, int]]]:
         writer = Writer(path, self.sheets, self.layout, self.units, edition)
-        stamp = {"sheetfuncs format": FORMAT, "sheetfuncs units": self.units.system, "sheetfuncs edition": edition}
+        stamp = {VERSION: FORMAT, UNITS: self.units.system, EDITION: edition}
         writer.write(inputs, self.values, stamp, macros)
         return writer.formulas
 

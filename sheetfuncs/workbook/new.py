@@ -12,10 +12,9 @@ from sheetfuncs.formulas.vocabulary import PLACE
 from sheetfuncs.workbook import example
 from sheetfuncs.workbook.book import DAY_ZERO, Season
 from sheetfuncs.workbook.log import read_log
-from sheetfuncs.workbook.parts import Rows, Units
+from sheetfuncs.workbook.parts import MOST_ROWS, Rows, Units
 from sheetfuncs.workbook.sheets.season import LEDGER
 
-MOST_ROWS = 5000
 UNACCOUNTED = LEDGER.index("Not accounted for")
 
 

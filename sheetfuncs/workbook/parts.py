@@ -166,6 +166,9 @@ class Sheet(NamedTuple):
         raise KeyError(key)
 
 
+MOST_ROWS = 5000  # of a table: far more than one season fills
+
+
 class Rows(NamedTuple):
     """How many rows each log has, and each list of the yard."""
 
