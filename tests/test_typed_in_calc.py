@@ -11,7 +11,8 @@ import pytest
 from calc_office import Calc, Office, own_folder
 
 from sheetfuncs import FINISH_READING, SAP_SUGAR, SYRUP_FROM_SAP
-from sheetfuncs.workbook.book import DAY_ZERO, Season
+from sheetfuncs.workbook.book import Season
+from sheetfuncs.workbook.contents import serial
 from templates import empty
 
 
@@ -23,12 +24,8 @@ class Typist:
         self.numbers = {sheet.title: number for number, sheet in enumerate(season.sheets)}
 
     def type(self, name: str, value: Any, row: int = 1) -> None:
-        if isinstance(value, datetime.date):
-            value = float((value - DAY_ZERO).days)
-        elif isinstance(value, datetime.time):
-            value = (value.hour * 60 + value.minute) / 1440
         sheet, address = self._place(name, row)
-        self.calc.fill({address: value}, sheet)
+        self.calc.fill({address: serial(value)}, sheet)
 
     def read(self, name: str, row: int = 1) -> Any:
         sheet, address = self._place(name, row)

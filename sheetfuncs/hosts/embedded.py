@@ -9,20 +9,35 @@ from typing import Any
 Cell = tuple[int, int]  # row and column, from 0
 
 
+class Model:
+    """A workbook in the engine: computed as often as asked, with other numbers in its cells."""
+
+    def __init__(self, path: Path) -> None:
+        import ironcalc  # half a dozen megabytes: loaded when a workbook is computed, not before
+
+        self.model = ironcalc.load_from_xlsx(str(path), "en", "UTC", "en")
+        self.numbers = {sheet["name"]: number for number, sheet in enumerate(self.model.get_worksheets_properties())}
+
+    def put(self, title: str, cell: Cell, number: float) -> None:
+        """Another number in a cell."""
+        self.model.update_cell_with_number(self.numbers[title], cell[0] + 1, cell[1] + 1, number)
+
+    def values(self, wanted: Mapping[str, Iterable[Cell]]) -> dict[str, dict[Cell, Any]]:
+        """The values that cells have once everything is computed, by sheet title.
+
+        Numbers are floats, an error is its text, and a formula that gives no text is "".
+        """
+        self.model.evaluate()
+        value = self.model.get_cell_value
+        return {
+            title: {cell: _plain(value(self.numbers[title], cell[0] + 1, cell[1] + 1)) for cell in cells}
+            for title, cells in wanted.items()
+        }
+
+
 def evaluate(path: Path, wanted: Mapping[str, Iterable[Cell]]) -> dict[str, dict[Cell, Any]]:
-    """The values that cells of a workbook have once everything is computed, by sheet title.
-
-    Numbers are floats, an error is its text, and a formula that gives no text is "".
-    """
-    import ironcalc  # half a dozen megabytes: loaded when a workbook is computed, not before
-
-    model = ironcalc.load_from_xlsx(str(path), "en", "UTC", "en")
-    model.evaluate()
-    numbers = {sheet["name"]: number for number, sheet in enumerate(model.get_worksheets_properties())}
-    return {
-        title: {cell: _plain(model.get_cell_value(numbers[title], cell[0] + 1, cell[1] + 1)) for cell in cells}
-        for title, cells in wanted.items()
-    }
+    """The values that cells of a workbook have once everything is computed."""
+    return Model(path).values(wanted)
 
 
 def _plain(value: Any) -> Any:

@@ -8,8 +8,10 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from sheetfuncs import __version__
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
+from sheetfuncs.workbook.contents import serial
 from sheetfuncs.workbook.layout import Layout
 from sheetfuncs.workbook.parts import Macros, Rows, Units
 from sheetfuncs.workbook.writer import Writer
@@ -17,10 +19,10 @@ from sheetfuncs.workbook.writer import Writer
 FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
 
 # What a workbook says of itself, in its custom properties.
-VERSION, UNITS, EDITION = "sheetfuncs format", "sheetfuncs units", "sheetfuncs edition"
+STAMP_FORMAT, STAMP_VERSION = "sheetfuncs format", "sheetfuncs version"
+STAMP_UNITS, STAMP_EDITION = "sheetfuncs units", "sheetfuncs edition"
 
 TODAY = "weekend.today"
-DAY_ZERO = datetime.date(1899, 12, 30)  # a spreadsheet's day 0
 
 
 class Season:
@@ -52,21 +54,33 @@ class Season:
             self.compute()
         self._written(path, edition, self.inputs, macros)
 
-    def compute(self) -> None:
-        """Let the embedded engine compute the carried edition."""
+    def compute(self, *other_days: datetime.date) -> list[dict[str, dict[tuple[int, int], Any]]]:
+        """Let the embedded engine compute the carried edition; returned is what it gives on other days."""
+        today = self.layout.spots[TODAY]
         with tempfile.TemporaryDirectory() as folder:
             path = Path(folder) / "season.xlsx"
             formulas = self._written(path, "carried", {TODAY: self.today} | self.inputs)
-            self.values = embedded.evaluate(path, formulas)
-        if TODAY not in self.inputs:
-            spot = self.layout.spots[TODAY]
-            self.values[spot.sheet][spot.row, spot.column] = float((self.today - DAY_ZERO).days)
+            model = embedded.Model(path)
+        days = []
+        for day in (self.today, *other_days):
+            if TODAY not in self.inputs:
+                model.put(today.sheet, (today.row, today.column), serial(day))
+            days.append(model.values(formulas))
+            if TODAY not in self.inputs:
+                days[-1][today.sheet][today.row, today.column] = serial(day)
+        self.values = days[0]
+        return days[1:]
 
     def _written(
         self, path: Path, edition: str, inputs: Mapping[str, Any], macros: Macros | None = None
     ) -> dict[str, list[tuple[int, int]]]:
         writer = Writer(path, self.sheets, self.layout, self.units, edition)
-        stamp = {VERSION: FORMAT, UNITS: self.units.system, EDITION: edition}
+        stamp = {
+            STAMP_FORMAT: FORMAT,
+            STAMP_VERSION: __version__,
+            STAMP_UNITS: self.units.system,
+            STAMP_EDITION: edition,
+        }
         writer.write(inputs, self.values, stamp, macros)
         return writer.formulas
 

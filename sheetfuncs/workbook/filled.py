@@ -11,7 +11,7 @@ from sheetfuncs.files import Refused
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.formulas.quantities import SYSTEMS
 from sheetfuncs.workbook import reader
-from sheetfuncs.workbook.book import EDITION, FORMAT, TODAY, UNITS, VERSION, Season
+from sheetfuncs.workbook.book import FORMAT, STAMP_EDITION, STAMP_FORMAT, STAMP_UNITS, TODAY, Season
 from sheetfuncs.workbook.contents import At, Cell, Contents
 from sheetfuncs.workbook.kinds import named, typed
 from sheetfuncs.workbook.layout import Layout, letters
@@ -142,7 +142,7 @@ def address(at: At) -> str:
 
 def _system(contents: Contents) -> str:
     """The workbook's unit system: its own stamp, else the symbols in its headings."""
-    stamp = contents.properties.get(UNITS, "")
+    stamp = contents.properties.get(STAMP_UNITS, "")
     if stamp in SYSTEMS:
         return stamp
     said = {same(cell.value) for cells in contents.sheets.values() for cell in cells.values() if not cell.formula}
@@ -166,7 +166,7 @@ def _batches(contents: Contents, units: Units) -> int:
 
 def _edition(contents: Contents) -> str:
     """The workbook's edition: its own stamp, else what its formulas are made of."""
-    stamp = contents.properties.get(EDITION, "")
+    stamp = contents.properties.get(STAMP_EDITION, "")
     if stamp in ("carried", "inline", "linked"):
         return stamp
     if any(name in contents.names for name in CATALOGUE):
@@ -176,6 +176,6 @@ def _edition(contents: Contents) -> str:
 
 
 def _refuse_newer(path: Path, contents: Contents) -> None:
-    stamp = contents.properties.get(VERSION, "")
+    stamp = contents.properties.get(STAMP_FORMAT, "")
     if stamp.isdecimal() and int(stamp) > int(FORMAT):
         raise Refused(f"{path}: made by a newer sheetfuncs (format {stamp}, this one knows {FORMAT}); update it")

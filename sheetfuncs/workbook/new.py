@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import argparse
-import datetime
 from pathlib import Path
 from typing import Any
 
 from sheetfuncs.files import Refused, new_file
 from sheetfuncs.formulas.vocabulary import PLACE
 from sheetfuncs.workbook import example
-from sheetfuncs.workbook.book import DAY_ZERO, Season
+from sheetfuncs.workbook.book import Season
+from sheetfuncs.workbook.kinds import typed
 from sheetfuncs.workbook.log import read_log
-from sheetfuncs.workbook.parts import MOST_ROWS, Rows, Units
+from sheetfuncs.workbook.parts import DATE, MOST_ROWS, Rows, Units
 from sheetfuncs.workbook.sheets.season import LEDGER
 
 UNACCOUNTED = LEDGER.index("Not accounted for")
@@ -116,6 +116,4 @@ def sums(season: Season) -> list[str]:
 
 def _day(serial: Any) -> str:
     """A spreadsheet's day as a date."""
-    if not isinstance(serial, float):
-        return ""
-    return (DAY_ZERO + datetime.timedelta(days=int(serial))).isoformat()
+    return str(typed(DATE, serial) or "")
