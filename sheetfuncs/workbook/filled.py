@@ -20,6 +20,7 @@ from sheetfuncs.workbook.places import Found, known_words, same
 from sheetfuncs.workbook.sheets import all_sheets
 
 MOST_BATCHES = 40
+EMPTY = Cell(None)
 PASSED_OVER = ("xlwings.conf",)  # sheets of programs, with nothing of the season
 
 # The table that each number of rows belongs to.
@@ -61,10 +62,10 @@ class Filled:
         self.found = Found(self.contents, sheets, Layout(sheets))
         if len(self.found.cells) * 4 < len(self.found.layout.spots):
             raise Refused(f"{path}: not a season workbook; give one that `sheetfuncs new` wrote")
-        rows = self._rows(rows)
-        sheets = all_sheets(units, rows)
+        self.rows = self._rows(rows)
+        sheets = all_sheets(units, self.rows)
         self.cells, self.layout = named(sheets), Layout(sheets)
-        self.season = Season(self.system, self._inputs(), rows, today)
+        self.season = Season(self.system, self._inputs(), self.rows, today)
 
     def _rows(self, rows: Rows) -> Rows:
         lengths = {key: len(self.found.cells.get(name, ())) for key, name in TABLES.items()}
@@ -96,18 +97,25 @@ class Filled:
         """The cells of a name in the file, as many as the season has."""
         return self.found.cells.get(name, [])[: self.layout.spots[name].height]
 
+    def at(self, name: str, offset: int = 0) -> At | None:
+        """Where a cell stands in the file, if it is there."""
+        spots = self.spots(name)
+        return spots[offset] if offset < len(spots) else None
+
+    def sheet_of(self, name: str) -> str:
+        """The title in the file of the sheet that a cell is on."""
+        title = self.layout.spots[name].sheet
+        return self.found.titles.get(title, title)
+
     def cell(self, name: str, offset: int = 0) -> Cell:
         """A cell as it stands in the file."""
-        spots = self.spots(name)
-        spot = spots[offset] if offset < len(spots) else None
-        empty = Cell(None)
-        return self.contents.sheets[self.found.sheet_of(name)].get(spot, empty) if spot else empty
+        at = self.at(name, offset)
+        return self.contents.sheets[self.sheet_of(name)].get(at, EMPTY) if at else EMPTY
 
     def place(self, name: str, offset: int = 0) -> tuple[str, str]:
         """Where a cell stands in the file: sheet and address."""
-        spots = self.spots(name)
-        spot = spots[offset] if offset < len(spots) else None
-        return self.found.sheet_of(name), address(spot) if spot else ""
+        at = self.at(name, offset)
+        return self.sheet_of(name), address(at) if at else ""
 
     def own_sheets(self) -> list[str]:
         """Sheets that are none of ours."""

@@ -85,6 +85,11 @@ class Field(NamedTuple):
         return not self.formula
 
 
+def limits(what: Column | Field) -> tuple[float, float]:
+    """The least and the most that may be typed: nothing is less than nothing unless it says so."""
+    return (0 if what.low is None else what.low), (1000000 if what.high is None else what.high)
+
+
 class Fields(NamedTuple):
     """Labelled cells under each other; labels start at `column`, values stand `span` columns on."""
 

@@ -49,10 +49,6 @@ class Found:
             self.titles[sheet.title] = title
             self._sheet(sheet, Page(contents.sheets[title]))
 
-    def sheet_of(self, name: str) -> str:
-        """The title that the sheet of a cell or column has in the workbook."""
-        return self.titles[self.layout.spots[name].sheet]
-
     def _title(self, wanted: str) -> str | None:
         """The sheet of that title; else one whose first cell says it, under another name."""
         free = [title for title in self.contents.sheets if title not in self.titles.values()]

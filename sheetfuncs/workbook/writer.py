@@ -219,7 +219,7 @@ class Writer:
                 return
             rule |= {"validate": "any"}
         else:
-            low, high = (0 if what.low is None else what.low), (1000000 if what.high is None else what.high)
+            low, high = parts.limits(what)
             rule |= {"validate": "decimal", "criteria": "between", "minimum": low, "maximum": high}
             rule |= {"error_message": f"{name}: type a number from {low:g} to {high:g}, without its unit."}
         page.data_validation(row, column, last, column, rule)

@@ -26,7 +26,7 @@ from sheetfuncs.workbook.parts import (
     Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import ask, first_found, mend, not_a_number, of_row, rounded, when
+from sheetfuncs.workbook.sheets.phrases import ask, first_found, mend, not_a_number, not_a_time, of_row, rounded, when
 
 LOG_COLUMN = 6  # where the readings stand, beside the batch
 TOP = 3
@@ -274,7 +274,7 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
     me, goal = f"batch{batch}", f"@batch{batch}.goal"
     higher = f"BRIX_BY_BOIL([reading]+@{me}.error,@{me}.water,UNITS)"
     findings = (
-        mend("ISTEXT([time])", "Time is text: type it as 14:30."),
+        not_a_time("time"),
         not_a_number("reading", "The reading"),
         mend("AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1]))", "Time runs backwards: check it."),
         ask(f"AND(ISNUMBER([reading]),N([reading])<N(@{me}.water))", "Not boiling yet, or the water reading is wrong."),

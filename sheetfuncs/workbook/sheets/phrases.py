@@ -47,6 +47,11 @@ def not_a_date(key: str) -> Finding:
     return mend(f"ISTEXT([{key}])", "The date is text: type it again as a date.")
 
 
+def not_a_time(key: str) -> Finding:
+    """A time of day came out as text."""
+    return mend(f"ISTEXT([{key}])", "Time is text: type it as 14:30.")
+
+
 def outside(key: str, low: float, high: float, words: str) -> Finding:
     """A number no instrument shows."""
     return mend(f"AND(ISNUMBER([{key}]),OR([{key}]<{low},[{key}]>{high}))", f"{words} must be {low:g} to {high:g}.")
