@@ -16,7 +16,7 @@ from sheetfuncs.workbook.contents import At, Cell, Contents
 from sheetfuncs.workbook.kinds import named, typed
 from sheetfuncs.workbook.layout import Layout, letters
 from sheetfuncs.workbook.parts import Rows, Units
-from sheetfuncs.workbook.places import Found, known_words, same
+from sheetfuncs.workbook.places import Found, Gone, known_words, same
 from sheetfuncs.workbook.sheets import all_sheets
 
 MOST_BATCHES = 40
@@ -116,6 +116,19 @@ class Filled:
         """Where a cell stands in the file: sheet and address."""
         at = self.at(name, offset)
         return self.sheet_of(name), address(at) if at else ""
+
+    def gone(self) -> Iterator[Gone]:
+        """What of ours is not where it belongs."""
+        for one in self.found.gone:
+            yield one._replace(sheet=self.found.titles.get(one.sheet, one.sheet))
+
+    def has_values(self) -> bool:
+        """Whether formulas have their values stored with them."""
+        return any(
+            cell.formula and cell.value is not None
+            for cells in self.contents.sheets.values()
+            for cell in cells.values()
+        )
 
     def own_sheets(self) -> list[str]:
         """Sheets that are none of ours."""

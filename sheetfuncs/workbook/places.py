@@ -21,7 +21,7 @@ class Gone(NamedTuple):
     """Something of ours that is not where it belongs, in words."""
 
     sheet: str
-    spot: At | None
+    at: At | None
     sentence: str
 
 
