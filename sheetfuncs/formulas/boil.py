@@ -56,7 +56,7 @@ METRIC_UNITS = {  # m³, L, m³ or kWh in one unit of the above
 US_UNITS = dict.fromkeys(METRIC_UNITS, 1.0)
 BURNT = one_of("fuel", FUEL, tuple(HEATING_VALUE))
 
-FLAT_PAN = 0.0407458333333333  # m³ an hour from each m²: 1 gal/h from each sq ft
+SQUARE_FOOT, CUBIC_GALLON = 0.09290304, 0.003785411784  # m², m³
 
 
 def _must_thicken(brix: Value, to_brix: Value, value: Value) -> Value:
@@ -168,7 +168,7 @@ def BOIL_FUEL(heat: Value, fuel: Value, efficiency: Value, units: Value) -> Valu
 )
 def PAN_RATE(area: Value) -> Value:
     """How fast a flat pan boils water off. A guess to start with: measure your own."""
-    return area * FLAT_PAN
+    return area / SQUARE_FOOT * CUBIC_GALLON
 
 
 @define(

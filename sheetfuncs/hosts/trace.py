@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from sheetfuncs.formulas.define import Card, compute
-from sheetfuncs.formulas.quantities import SYSTEMS, Quantity
+from sheetfuncs.formulas.define import Card
+from sheetfuncs.formulas.quantities import SYSTEMS, Quantity, Unit
 from sheetfuncs.hosts.expression import NA, NUM, VALUE, Expression, constant, needs_brackets, total, written
 
 MOST_CHARACTERS = 8000  # Excel takes 8,192
@@ -32,7 +32,7 @@ def lambda_body(card: Card) -> str:
         omitted = Expression("_xlfn.ISOMITTED(", names["units"])
         given["_xlpm.u"] = written_let(omitted.choose(SYSTEMS[0], names["units"]))
         names["units"] = Expression("_xlpm.u")
-    answer = _guarded(card, [names[name] for name in card.arguments], names.get("units"))
+    answer = _guarded(card, [names[name] for name in card.arguments], names.get("units", SYSTEMS[0]))
     text = written_let(left_out.choose(NA, answer), given)
     parameters = ",".join(f"_xlop.{name}" for name in card.parameters)
     return _within_limits(card, f"_xlfn.LAMBDA({parameters},{text})")
@@ -58,12 +58,36 @@ def _within_limits(card: Card, text: str) -> str:
     return text
 
 
+class _System:
+    """The unit system of a traced call: known now by its name, or only when a cell computes."""
+
+    def __init__(self, units: Any) -> None:
+        self.units = units
+        self.later = isinstance(units, Expression)
+        self.is_metric = units.is_not(SYSTEMS[0]) if self.later else units == SYSTEMS[1]
+
+    def pick(self, us_value: Any, metric_value: Any) -> Any:
+        """One of two values, a number or a traced one."""
+        if not self.later:
+            return metric_value if self.is_metric else us_value
+        both_numbers = not isinstance(us_value, Expression) and not isinstance(metric_value, Expression)
+        if both_numbers and us_value == metric_value:
+            return us_value
+        return self.is_metric.choose(metric_value, us_value)
+
+    def convert(self, quantity: Quantity, convert: Callable[[Unit, Any], Any], value: Any) -> Any:
+        """A value through the unit of its quantity."""
+        if not quantity.units:
+            return value
+        return self.pick(convert(quantity.us, value), convert(quantity.metric, value))
+
+
 def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
     """The relation behind its checks; `units` is a system's name, or a traced one."""
+    system = _System(units)
     wrong_kind, outside = [], []
-    metric = units.is_not(SYSTEMS[0]) if isinstance(units, Expression) else units
-    if isinstance(units, Expression):
-        wrong_kind += [Expression("*", *(units.is_not(system) for system in SYSTEMS))]
+    if system.later:
+        wrong_kind.append(Expression("*", *(units.is_not(word) for word in SYSTEMS)))
     for name, argument in zip(names, card.arguments.values()):
         if argument.allowed:
             unknown = name.is_not(argument.allowed[0])
@@ -72,38 +96,22 @@ def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
             wrong_kind.append(unknown)
         else:
             wrong_kind.append(Expression("ISTEXT(", name))
-            low, high = (_by_system(metric, *ends) for ends in zip(argument.us, argument.metric))
+            low, high = (system.pick(*ends) for ends in zip(argument.us, argument.metric))
             outside += [name < low, name > high]
-    answer = constant(_related(card, names, metric))
+    answer = constant(_related(card, names, system))
     if outside:
         answer = total(outside).choose(NUM, answer)
     return total(wrong_kind).choose(VALUE, answer)
 
 
-def _by_system(metric: Any, us_value: Any, metric_value: Any) -> Any:
-    """One of two values: by the system's name now, or by a traced condition later."""
-    if isinstance(metric, Expression):
-        same = not isinstance(us_value, Expression) and us_value == metric_value
-        return us_value if same else metric.choose(metric_value, us_value)
-    return us_value if metric == SYSTEMS[0] or metric is None else metric_value
-
-
-def _related(card: Card, names: list[Expression], metric: Any) -> Any:
-    """The relation between conversions."""
-    if not isinstance(metric, Expression):
-        return compute(card, names, metric or SYSTEMS[0])
-
-    def either(quantity: Quantity, convert: Callable[[Any, Any], Any], value: Any) -> Any:
-        if not quantity.units:
-            return value
-        return metric.choose(convert(quantity.metric, value), convert(quantity.us, value))
-
+def _related(card: Card, names: list[Expression], system: _System) -> Any:
+    """The relation between conversions, as `define.compute` does it with numbers."""
     given = [
-        name if argument.allowed else either(argument.quantity, lambda unit, value: unit.into_si(value), name)
+        name if argument.allowed else system.convert(argument.quantity, Unit.into_si, name)
         for name, argument in zip(names, card.arguments.values())
     ]
-    extra = {"units": Expression("_xlpm.u")} if card.system_matters else {}
-    return either(card.result, lambda unit, value: unit.out_of_si(value), card.relation(*given, **extra))
+    extra = {"units": system.units} if card.system_matters else {}
+    return system.convert(card.result, Unit.out_of_si, card.relation(*given, **extra))
 
 
 def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:

@@ -71,7 +71,7 @@ def elevation(text: str, system: str) -> float:
     import pint  # a third of a second: only where a unit is typed
 
     unit = PLACE.quantity.unit(system)
-    registry = pint.UnitRegistry()
+    registry: Any = pint.UnitRegistry()
     try:
         given = registry.Quantity(text)
         value = given.magnitude if given.dimensionless else given.to(unit.pint).magnitude
