@@ -132,6 +132,8 @@ LOOKS: list[tuple[str, dict[str, Any], str]] = [
      "Volume is text, not a number: type the number alone."),
     ("storage", {"lot": "A", "put": DATE, "volume": 2.0, "brix": 2.0, "used": datetime.date(2026, 3, 1)},
      "Used before it was put in."),
+    ("storage", {"lot": "A", "put": DATE, "volume": 2.0, "brix": 60.0, "meant": 1.0},
+     "Its batch is bottled: write the day under Used on."),
     ("boil", {"date": DATE, "lot_a": "none", "left": 1.0}, "A lot here is not in Storage, or is there twice."),
     ("boil", {"date": DATE, "sap": 10.0, "sap_brix": 2.0, "left": 11.0},
      "More came out than went in: is a lot missing?"),
@@ -154,7 +156,7 @@ LOOKS: list[tuple[str, dict[str, Any], str]] = [
 @pytest.mark.parametrize(("table", "row", "sentence"), LOOKS, ids=[sentence for _, _, sentence in LOOKS])
 def test_a_doubtful_row_gets_its_sentence(table: str, row: dict[str, Any], sentence: str) -> None:
     typed = {f"{table}.{key}": [value] for key, value in row.items()}
-    season = computed("US", {"containers.name": ["can"], "containers.holds": [5.0]} | typed)
+    season = computed("US", {"containers.name": ["can"], "containers.holds": [5.0], "bottles.batch": [1.0]} | typed)
     assert column(season, f"{table}.look")[0] == sentence
 
 

@@ -91,6 +91,10 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             mend("AND(ISNUMBER([used]),ISNUMBER([put]),N([used])<N([put]))", "Used before it was put in."),
             ask(f'AND([lot]<>"",[used]="",{boiled}>0)', "It went into a boil: write the day under Used on."),
             ask(
+                'AND(ISNUMBER([meant]),[used]="",COUNTIF(@bottles.batch,[meant])>0)',
+                "Its batch is bottled: write the day under Used on.",
+            ),
+            ask(
                 f'AND([lot]<>"",ISNUMBER([used]),[meant]="",{boiled}=0)',
                 "Used, but no boil names it and it has no batch.",
             ),
