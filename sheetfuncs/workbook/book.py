@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +13,7 @@ from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.contents import serial
 from sheetfuncs.workbook.layout import Layout
-from sheetfuncs.workbook.parts import Macros, Rows, Units
+from sheetfuncs.workbook.parts import Macros, Plain, Rows, Units
 from sheetfuncs.workbook.writer import Writer
 
 FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
@@ -29,6 +29,7 @@ class Season:
     """A season workbook before it is a file; after `write`, `value` gives any computed cell.
 
     `today` is the day whose values are stored where Today is a formula; left out: today.
+    `newcomer` has the titles and lines of a first page; `plains` are sheets of values that come last.
     """
 
     def __init__(
@@ -37,10 +38,13 @@ class Season:
         inputs: Mapping[str, Any],
         rows: Rows | None = None,
         today: datetime.date | None = None,
+        newcomer: Sequence[tuple[str, Sequence[str]]] = (),
+        plains: Sequence[Plain] = (),
     ) -> None:
         self.units = Units(system)
         self.inputs = dict(inputs)
-        self.sheets = sheets.all_sheets(self.units, rows or Rows())
+        self.sheets = sheets.all_sheets(self.units, rows or Rows(), newcomer)
+        self.plains = plains
         self.layout = Layout(self.sheets)
         self.today = today or datetime.date.today()
         unknown = [name for name in self.inputs if name not in self.layout.spots]
@@ -52,7 +56,7 @@ class Season:
         """Compute everything and write the workbook, each formula with its value.  With macros it is an .xlsm."""
         if not self.values:
             self.compute()
-        self._written(path, edition, self.inputs, macros)
+        self._written(path, edition, self.inputs, macros, self.plains)
 
     def compute(self, *other_days: datetime.date) -> list[dict[str, dict[tuple[int, int], Any]]]:
         """Let the embedded engine compute the carried edition; returned is what it gives on other days."""
@@ -72,7 +76,12 @@ class Season:
         return days[1:]
 
     def _written(
-        self, path: Path, edition: str, inputs: Mapping[str, Any], macros: Macros | None = None
+        self,
+        path: Path,
+        edition: str,
+        inputs: Mapping[str, Any],
+        macros: Macros | None = None,
+        plains: Sequence[Plain] = (),
     ) -> dict[str, list[tuple[int, int]]]:
         writer = Writer(path, self.sheets, self.layout, self.units, edition)
         stamp = {
@@ -81,7 +90,7 @@ class Season:
             STAMP_UNITS: self.units.system,
             STAMP_EDITION: edition,
         }
-        writer.write(inputs, self.values, stamp, macros)
+        writer.write(inputs, self.values, stamp, macros, plains)
         return writer.formulas
 
     def value(self, name: str, offset: int = 0) -> Any:

@@ -5,9 +5,11 @@ from __future__ import annotations
 import argparse
 import datetime
 import json
+import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
+from sheetfuncs.files import Refused
 from sheetfuncs.workbook import remarks, stored
 from sheetfuncs.workbook.filled import Filled, address
 from sheetfuncs.workbook.parts import ASK, MEND, TELL
@@ -18,10 +20,19 @@ WEIGHTS = (MEND, ASK, TELL)
 
 def check(options: argparse.Namespace) -> int:
     """Check a workbook and print what was found; 1 if something must be mended."""
-    filled = Filled(Path(options.file))
+    if (options.file is None) is not options.open:
+        raise Refused("check: give the file of a workbook, or --open for the one that is open in Excel")
+    filled = _open_in_excel() if options.open else Filled(Path(options.file))
     found = check_filled(filled)
     print(as_json(filled, found) if options.json else as_text(found))
     return 1 if any(one.weight == MEND for one in found) else 0
+
+
+def _open_in_excel() -> Filled:
+    from sheetfuncs.hosts.excel.live import open_workbook_copy
+
+    with tempfile.TemporaryDirectory() as folder:
+        return Filled(open_workbook_copy(Path(folder)))
 
 
 def check_file(path: Path, today: datetime.date | None = None) -> list[Remark]:

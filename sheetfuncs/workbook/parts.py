@@ -171,6 +171,13 @@ class Sheet(NamedTuple):
         raise KeyError(key)
 
 
+class Plain(NamedTuple):
+    """A sheet of values alone, copied from elsewhere: by row and column, from 0."""
+
+    title: str
+    cells: Mapping[tuple[int, int], Any]
+
+
 MOST_ROWS = 5000  # of a table: far more than one season fills
 
 

@@ -17,6 +17,7 @@ from sheetfuncs.workbook.filled import Filled, address
 from sheetfuncs.workbook.kinds import WORDY, is_date
 from sheetfuncs.workbook.parts import ASK, MEND, TELL, Column, Field, Finding, limits
 from sheetfuncs.workbook.places import same
+from sheetfuncs.workbook.sheets import newcomer
 from sheetfuncs.workbook.sheets.phrases import not_a_date, not_a_number, not_a_time
 
 KEY = re.compile(r"\[(\w+)\]")  # a column in a condition
@@ -186,6 +187,8 @@ def of_own(filled: Filled) -> Iterator[Remark]:
         sentence = f"{words} of your own: not reckoned with; convert and handover copy what they say."
         yield Remark(TELL, sheet, address(spots[0]), sentence)
     for sheet in filled.own_sheets():
+        if sheet == newcomer.TITLE:
+            continue
         yield Remark(TELL, sheet, "", "A sheet of your own: not reckoned with; convert and handover copy what it says.")
     for words in filled.contents.besides:
         yield Remark(TELL, "", "", f"The workbook holds {words}: not read, and not copied.")

@@ -19,7 +19,7 @@ from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import trace
 from sheetfuncs.workbook import calls, parts, styles
 from sheetfuncs.workbook.layout import Layout, cells_of, first_row, height
-from sheetfuncs.workbook.parts import Chart, Column, Field, Fields, Macros, Series, Sheet, Table, Text, Units
+from sheetfuncs.workbook.parts import Chart, Column, Field, Fields, Macros, Plain, Series, Sheet, Table, Text, Units
 
 # What a user may still do on a protected sheet; there is no password.
 FREE = dict.fromkeys(
@@ -50,7 +50,12 @@ class Writer:
         self.inputs: Mapping[str, Any] = {}
 
     def write(
-        self, inputs: Mapping[str, Any], values: Values, properties: Mapping[str, str], macros: Macros | None = None
+        self,
+        inputs: Mapping[str, Any],
+        values: Values,
+        properties: Mapping[str, str],
+        macros: Macros | None = None,
+        plains: Sequence[Plain] = (),
     ) -> None:
         """Write every sheet and close the file.  `inputs` go by the names of their cells."""
         self.inputs, self.values = inputs, values
@@ -70,6 +75,8 @@ class Writer:
                     self._text(page, sheet, block, start)
                 else:
                     self._chart(page, sheet, block)
+        for plain in plains:
+            self._plain(plain)
         if self.edition == "carried":
             for name in CATALOGUE:
                 self.book.define_name(name, "=" + trace.lambda_body(CATALOGUE[name].card))
@@ -84,6 +91,18 @@ class Writer:
         page.set_column(0, 1, 20)
         for row, setting in enumerate(macros.settings.items()):
             page.write_row(row, 0, setting)
+
+    def _plain(self, plain: Plain) -> None:
+        """A sheet of values alone: dates and times as such, everything else as it is."""
+        page = self.book.add_worksheet(plain.title)
+        page.set_column(0, max((column for _, column in plain.cells), default=0), 18)
+        for (row, column), value in plain.cells.items():
+            if isinstance(value, datetime.date):
+                self._typed(page, row, column, value, parts.DATE, "computed")
+            elif isinstance(value, datetime.time):
+                self._typed(page, row, column, value, parts.TIME, "computed")
+            else:
+                self._typed(page, row, column, value, "", "label")
 
     def _format(self, role: str, kind: str = "") -> Format:
         """One format per look, made when first asked for."""

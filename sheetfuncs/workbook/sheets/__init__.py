@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sheetfuncs.workbook.parts import Rows, Sheet, Units
 from sheetfuncs.workbook.sheets import (
     boil,
@@ -10,6 +12,7 @@ from sheetfuncs.workbook.sheets import (
     finish,
     forecast,
     guide,
+    newcomer,
     season,
     storage,
     wall_card,
@@ -20,6 +23,9 @@ from sheetfuncs.workbook.sheets import (
 IN_ORDER = (weekend, yard, forecast, collection, storage, boil, finish, bottles, season, wall_card, guide)
 
 
-def all_sheets(units: Units, rows: Rows) -> list[Sheet]:
-    """Every sheet of a workbook, in order."""
-    return [module.sheet(units, rows) for module in IN_ORDER]
+def all_sheets(units: Units, rows: Rows, newcomer_page: Sequence[tuple[str, Sequence[str]]] = ()) -> list[Sheet]:
+    """Every sheet of a workbook, in order; with a page for a newcomer, that and the Guide come first."""
+    found = [module.sheet(units, rows) for module in IN_ORDER]
+    if newcomer_page:
+        found = [newcomer.sheet(newcomer_page), found.pop(), *found]
+    return found

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from sheetfuncs.workbook.parts import ASK, MEND, TELL, WORDS, Column, Finding
 
-MONTHS = '"Jan","Feb","Mar","Apr","May","Jun","Jul","Aug","Sep","Oct","Nov","Dec"'
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def mend(condition: str, sentence: str) -> Finding:
@@ -69,7 +69,8 @@ def numbers(*keys: str) -> str:
 
 def day(date: str) -> str:
     """A date to read aloud, the same in every language of the spreadsheet."""
-    return f'DAY({date})&" "&CHOOSE(MONTH({date}),{MONTHS})'
+    months = ",".join(f'"{month}"' for month in MONTHS)
+    return f'DAY({date})&" "&CHOOSE(MONTH({date}),{months})'
 
 
 def rounded(number: str, digits: int = 1) -> str:
