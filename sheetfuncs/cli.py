@@ -53,6 +53,34 @@ def new(options: argparse.Namespace) -> int:
     return write_new(options)
 
 
+def check(options: argparse.Namespace) -> int:
+    """What looks wrong in a season workbook."""
+    from sheetfuncs.workbook.check import check as check_workbook
+
+    return check_workbook(options)
+
+
+def report(options: argparse.Namespace) -> int:
+    """The season in a page."""
+    from sheetfuncs.workbook.report import report as report_workbooks
+
+    return report_workbooks(options)
+
+
+def convert(options: argparse.Namespace) -> int:
+    """A season workbook in other units or another edition."""
+    from sheetfuncs.workbook.convert import convert as convert_workbook
+
+    return convert_workbook(options)
+
+
+def handover(options: argparse.Namespace) -> int:
+    """Next season's workbook."""
+    from sheetfuncs.workbook.handover import handover as hand_over
+
+    return hand_over(options)
+
+
 def calc_addin(options: argparse.Namespace) -> int:
     """The LibreOffice add-in, in one file to double-click."""
     from sheetfuncs.hosts.calc.builder import write_addin
@@ -87,6 +115,33 @@ def _parser() -> argparse.ArgumentParser:
     command.add_argument("--rows", type=int, metavar="N", help="room for that many collections, and the rest to match")
     command.add_argument("--replace", action="store_true", help="write over FILE if it exists")
     command.set_defaults(run=new)
+
+    command = commands.add_parser("check", help="say what looks wrong in a season workbook; it is only read")
+    command.add_argument("file", metavar="FILE", nargs="?", help="the workbook: .xlsx, .xlsm or .ods")
+    command.add_argument("--open", action="store_true", help="the workbook that is open in Excel, in place of FILE")
+    command.add_argument("--json", action="store_true", help="for programs")
+    command.set_defaults(run=check)
+
+    command = commands.add_parser("report", help="tell a season in a page; several workbooks side by side")
+    command.add_argument("files", metavar="FILE", nargs="+", help="a workbook: .xlsx, .xlsm or .ods")
+    command.add_argument("--html", metavar="OUT", help="write a page with charts, to read in a browser or to print")
+    command.add_argument("--replace", action="store_true", help="write over OUT if it exists")
+    command.set_defaults(run=report)
+
+    command = commands.add_parser("convert", help="write a season workbook anew in other units or another edition")
+    command.add_argument("file", metavar="FILE", help="the workbook: .xlsx, .xlsm or .ods")
+    command.add_argument("new", metavar="NEW", help="the workbook to write, an .xlsx file")
+    command.add_argument("--units", metavar="us|metric", help="unit system; as it is if left out")
+    command.add_argument("--edition", choices=EDITIONS, help="how the functions come along; as it is if left out")
+    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
+    command.set_defaults(run=convert)
+
+    command = commands.add_parser("handover", help="write next season's workbook for whoever keeps it then")
+    command.add_argument("file", metavar="FILE", help="the workbook: .xlsx, .xlsm or .ods")
+    command.add_argument("new", metavar="NEW", help="the workbook to write, an .xlsx file")
+    command.add_argument("--season", type=int, metavar="YEAR", help="its year; the next one if left out")
+    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
+    command.set_defaults(run=handover)
 
     command = commands.add_parser("functions", help="list the functions, or show one function's card")
     command.add_argument("name", nargs="?", metavar="NAME", help="a function, for instance FINISH_TEMP")

@@ -12,8 +12,9 @@ from sheetfuncs import __version__
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.contents import serial
+from sheetfuncs.workbook.kinds import named
 from sheetfuncs.workbook.layout import Layout
-from sheetfuncs.workbook.parts import Macros, Plain, Rows, Units
+from sheetfuncs.workbook.parts import Field, Macros, Plain, Rows, Units
 from sheetfuncs.workbook.writer import Writer
 
 FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
@@ -45,7 +46,7 @@ class Season:
         self.inputs = dict(inputs)
         self.sheets = sheets.all_sheets(self.units, rows or Rows(), newcomer)
         self.plains = plains
-        self.layout = Layout(self.sheets)
+        self.layout, self.cells = Layout(self.sheets), named(self.sheets)
         self.today = today or datetime.date.today()
         unknown = [name for name in self.inputs if name not in self.layout.spots]
         if unknown:
@@ -97,3 +98,13 @@ class Season:
         """The computed value of a labelled cell, or of a table's column at a row."""
         spot = self.layout.spots[name]
         return self.values[spot.sheet].get((spot.row + offset, spot.column))
+
+    def shown(self, name: str, offset: int = 0) -> Any:
+        """What a cell shows: computed, typed or fixed."""
+        value, what = self.value(name, offset), self.cells[name]
+        if value is not None:
+            return value
+        if isinstance(what, Field):
+            return self.inputs.get(name, what.start)
+        given = what.fixed or self.inputs.get(name, ())
+        return given[offset] if offset < len(given) else None

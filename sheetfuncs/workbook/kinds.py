@@ -10,7 +10,9 @@ from typing import Any
 from sheetfuncs.workbook import parts
 from sheetfuncs.workbook.contents import DAY_ZERO, ONE_DAY, serial
 from sheetfuncs.workbook.layout import cells_of
-from sheetfuncs.workbook.parts import Column, Field, Fields, Sheet, Table
+from sheetfuncs.workbook.parts import Column, Field, Fields, Sheet, Table, Units
+from sheetfuncs.workbook.sheets.phrases import MONTHS
+from sheetfuncs.workbook.styles import style
 
 WORDY = (parts.TEXT, parts.WORDS)
 LONGEST = 32767  # characters in a cell
@@ -57,3 +59,22 @@ def typed(kind: str, value: Any) -> Any:
 def is_date(value: Any) -> bool:
     """Whether a cell shows a date or a time."""
     return isinstance(value, (datetime.date, datetime.time, datetime.timedelta))
+
+
+def show(kind: str, value: Any, units: Units) -> str:
+    """A cell's value as the workbook shows it, for a page of text."""
+    if value is None or isinstance(value, str):
+        return value or ""
+    if kind == parts.DATE and isinstance(day := typed(kind, value), datetime.date):
+        return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
+    if kind == parts.TIME and isinstance(time := typed(kind, value), datetime.time):
+        return f"{time:%H:%M}"
+    number = serial(value)
+    form = style(kind, units).number
+    if form == "General" or kind in WORDY:
+        return f"{number:g}"
+    decimals = len(form.rstrip("%").partition(".")[2])
+    text = f"{number * 100 if form.endswith('%') else number:{',' if ',' in form else ''}.{decimals}f}"
+    if "#" in form.partition(".")[2]:
+        text = text.rstrip("0").rstrip(".")
+    return text + " %" if form.endswith("%") else text

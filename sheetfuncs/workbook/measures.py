@@ -59,6 +59,8 @@ def all_converted(
     cells: Mapping[str, Column | Field], inputs: Mapping[str, Any], source: str, target: str
 ) -> dict[str, Any]:
     """All typed cells of a workbook, by name, in another unit system."""
+    if source == target:
+        return dict(inputs)
     fuel = str(inputs.get("yard.fuel") or "hardwood")
 
     def one(name: str, value: Any) -> Any:
