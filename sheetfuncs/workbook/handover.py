@@ -8,8 +8,8 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
-from sheetfuncs import WATER_BOILS
 from sheetfuncs.files import Refused
+from sheetfuncs.formulas.air import WATER_BOILS
 from sheetfuncs.workbook.book import Season
 from sheetfuncs.workbook.carried import Carried
 from sheetfuncs.workbook.convert import target, told, write

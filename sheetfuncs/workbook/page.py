@@ -19,6 +19,7 @@ STYLE = """
   --head: #f3ece2; color-scheme: light dark; }
 @media (prefers-color-scheme: dark) { :root { --paper: #1d1a17; --ink: #eee8df; --quiet: #a89f94; --rule: #453d36;
   --first: #d8b48c; --second: #e0983b; --head: #2b2621; } }
+@page { margin: 12mm; }
 @media print { :root { --paper: #ffffff; --ink: #000000; --quiet: #444444; --rule: #bbbbbb; --first: #4a3728;
   --second: #b3701a; --head: #eeeeee; } figure, tr { break-inside: avoid; } h2 { break-after: avoid; }
   body { font-size: 10.5pt; } }
@@ -31,7 +32,7 @@ p { margin: .2rem 0; } .quiet { color: var(--quiet); } .warning { font-weight: b
 table { border-collapse: collapse; } th, td { padding: .18rem .7rem .18rem 0; vertical-align: top; text-align: right; }
 td { border-top: 1px solid var(--rule); } th { background: var(--head); font-weight: 600; }
 th.left, td.left { text-align: left; } th:first-child, td:first-child { padding-left: .5rem; }
-td.note { color: var(--quiet); }
+@media screen { td { white-space: nowrap; } }
 .charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: 1rem; }
 figure { margin: 0; } figcaption { font-weight: 600; margin-bottom: .2rem; }
 """

@@ -73,7 +73,7 @@ def drawing(season: Season, chart: Chart) -> str:
     else:
         body = list(_columns(series, chart) if chart.kind == "column" else _lines(series, chart))
     if len(chart.series) > 1:
-        body += _legend([one.name for one in chart.series])
+        body += _legend(chart)
     words = escape(chart.title)
     height = max(HEIGHT, TOP + BOTTOM + 28 * len(series[0])) if chart.kind == "bar" else HEIGHT
     head = f'<svg viewBox="0 0 {WIDTH} {height}" role="img" aria-label="{words}" xmlns="http://www.w3.org/2000/svg">'
@@ -147,13 +147,14 @@ def _below(x: Axis, marks: Sequence[float], kind: str) -> Iterator[str]:
         yield f'<text x="{x.at(mark):.1f}" y="{foot + 16}" text-anchor="middle">{_words(mark, kind)}</text>'
 
 
-def _legend(names: Sequence[str]) -> list[str]:
-    found = []
-    for number, name in enumerate(names):
+def _legend(chart: Chart) -> Iterator[str]:
+    for number, series in enumerate(chart.series):
         left, foot = LEFT + number * 130, HEIGHT - 8
-        found.append(f'<line class="line s{number % 2}" x1="{left}" x2="{left + 24}" y1="{foot - 4}" y2="{foot - 4}"/>')
-        found.append(f'<text x="{left + 30}" y="{foot}">{escape(name)}</text>')
-    return found
+        if chart.kind == "column":
+            yield f'<rect class="f{number % 2}" x="{left + 12}" y="{foot - 10}" width="12" height="12"/>'
+        else:
+            yield f'<line class="line s{number % 2}" x1="{left}" x2="{left + 24}" y1="{foot - 4}" y2="{foot - 4}"/>'
+        yield f'<text x="{left + 30}" y="{foot}">{escape(series.name)}</text>'
 
 
 def _scale(values: Sequence[float], kind: str, start: float, end: float) -> tuple[Axis, list[float]]:
