@@ -19,10 +19,6 @@ STYLE = """
   --head: #f3ece2; color-scheme: light dark; }
 @media (prefers-color-scheme: dark) { :root { --paper: #1d1a17; --ink: #eee8df; --quiet: #a89f94; --rule: #453d36;
   --first: #d8b48c; --second: #e0983b; --head: #2b2621; } }
-@page { margin: 12mm; }
-@media print { :root { --paper: #ffffff; --ink: #000000; --quiet: #444444; --rule: #bbbbbb; --first: #4a3728;
-  --second: #b3701a; --head: #eeeeee; } figure, tr { break-inside: avoid; } h2 { break-after: avoid; }
-  body { font-size: 10.5pt; } }
 * { box-sizing: border-box; }
 body { margin: 0 auto; padding: 1.2rem; max-width: 70rem; background: var(--paper); color: var(--ink);
   font: 15px/1.45 system-ui, sans-serif; }
@@ -34,6 +30,11 @@ td { border-top: 1px solid var(--rule); } th { background: var(--head); font-wei
 th.left, td.left { text-align: left; } th:first-child, td:first-child { padding-left: .5rem; }
 @media screen { td { white-space: nowrap; } }
 .charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: 1rem; }
+@page { margin: 12mm; }
+@media print { :root { --paper: #ffffff; --ink: #000000; --quiet: #444444; --rule: #bbbbbb; --first: #4a3728;
+  --second: #b3701a; --head: #eeeeee; } body { padding: 0; font-size: 9.5pt; } .wide { overflow: visible; }
+  table { font-size: 7.5pt; } th, td { padding-right: .45rem; } h2 { break-after: avoid; }
+  figure, tr { break-inside: avoid; } .charts { grid-template-columns: 1fr 1fr; } }
 figure { margin: 0; } figcaption { font-weight: 600; margin-bottom: .2rem; }
 """
 
