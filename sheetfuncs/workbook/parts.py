@@ -17,7 +17,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
 from sheetfuncs.formulas import quantities
-from sheetfuncs.formulas.quantities import Quantity
+from sheetfuncs.formulas.quantities import Argument, Limits, Quantity
 
 # What a cell holds; the writer gives each a number format, a width and a check on input.
 DATE, TIME, TEXT, WORDS = "date", "time", "text", "words"
@@ -26,6 +26,8 @@ BRIX, SHARE, COUNT, NUMBER, MONEY = "sugar", "share", "count", "number", "money"
 TEMPERATURE, DIFFERENCE, PRESSURE = "temperature", "difference", "pressure"
 DAYS, HOURS, MINUTES, RATIO = "days", "hours", "minutes", "ratio"
 ELEVATION, FUEL, FUEL_PRICE = "elevation", "fuel", "fuel price"
+
+ANY_AMOUNT: Limits = (0, 1000000)  # what a number cell takes that names no limits
 
 # How much a finding weighs.
 MEND, ASK, TELL = "must be mended", "look at it", "for your information"
@@ -51,8 +53,7 @@ class Column(NamedTuple):
     kind: str
     formula: str | tuple[str, ...] = ""
     choices: Sequence[str] | str = ()
-    low: float | None = None
-    high: float | None = None
+    limits: Limits = ANY_AMOUNT
     fixed: Sequence[Any] = ()
     width: float | None = None
     hint: str = ""
@@ -74,8 +75,7 @@ class Field(NamedTuple):
     start: Any = None
     note: str = ""
     choices: Sequence[str] | str = ()
-    low: float | None = None
-    high: float | None = None
+    limits: Limits = ANY_AMOUNT
     strong: bool = False
     findings: Sequence[Finding] = ()
     beside: Field | None = None
@@ -83,11 +83,6 @@ class Field(NamedTuple):
     @property
     def typed(self) -> bool:
         return not self.formula
-
-
-def limits(what: Column | Field) -> tuple[float, float]:
-    """The least and the most that may be typed: nothing is less than nothing unless it says so."""
-    return (0 if what.low is None else what.low), (1000000 if what.high is None else what.high)
 
 
 class Fields(NamedTuple):
@@ -233,6 +228,10 @@ class Units:
 
     def _symbol(self, quantity: Quantity) -> str:
         return quantity.unit(self.system).symbol
+
+    def limits(self, argument: Argument) -> Limits:
+        """What a cell takes that a function will be given: one range for both."""
+        return argument.limits(self.system)
 
     def pick(self, us: Any, metric: Any) -> Any:
         """One of two: a number or a word that is round in each system."""

@@ -15,7 +15,7 @@ from sheetfuncs.workbook import parts
 from sheetfuncs.workbook.contents import At
 from sheetfuncs.workbook.filled import Filled, address
 from sheetfuncs.workbook.kinds import WORDY, is_date
-from sheetfuncs.workbook.parts import ASK, MEND, TELL, Column, Field, Finding, limits
+from sheetfuncs.workbook.parts import ASK, MEND, TELL, Column, Field, Finding
 from sheetfuncs.workbook.places import same
 from sheetfuncs.workbook.sheets import newcomer
 from sheetfuncs.workbook.sheets.phrases import not_a_date, not_a_number, not_a_time
@@ -103,7 +103,7 @@ def _wrong(filled: Filled, name: str, what: Column | Field, value: Any) -> tuple
         if not isinstance(value, datetime.time):
             return MEND, not_a_time("").sentence if isinstance(value, str) else f"{value:g} is no time of day."
     elif what.kind not in WORDY:
-        low, high = limits(what)
+        low, high = what.limits
         if isinstance(value, str):
             return MEND, not_a_number("", words).sentence
         if not low <= value <= high:

@@ -238,7 +238,7 @@ class Writer:
                 return
             rule |= {"validate": "any"}
         else:
-            low, high = parts.limits(what)
+            low, high = what.limits
             rule |= {"validate": "decimal", "criteria": "between", "minimum": low, "maximum": high}
             rule |= {"error_message": f"{name}: type a number from {low:g} to {high:g}, without its unit."}
         page.data_validation(row, column, last, column, rule)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.finish import PAN_READING
+from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
 from sheetfuncs.workbook.parts import (
     BRIX,
     DATE,
@@ -40,7 +42,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             for number, lot in enumerate(BOIL_LOTS, 1)
         ),
         Column("sap", f"Fresh sap added, {units.volume}", VOLUME, hint="Sap that was not a lot in Storage."),
-        Column("sap_brix", "Its sugar, °Brix", BRIX, high=85),
+        Column("sap_brix", "Its sugar, °Brix", BRIX, limits=units.limits(STRENGTH)),
         Column("pan", "Pan", TEXT, choices="@pans.name", width=12),
         Column("start", "Start", TIME),
         Column("end", "End", TIME),
@@ -48,27 +50,24 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             "water",
             f"Water boils at, read, {units.temperature}",
             TEMPERATURE,
-            low=units.pick(175, 79.5),
-            high=units.pick(222, 105.5),
+            limits=units.limits(WATER_READING),
             hint="This thermometer in boiling water, today.",
         ),
         Column(
             "reading",
             f"Boiling reading at the end, {units.temperature}",
             TEMPERATURE,
-            low=units.pick(150, 65),
-            high=units.pick(300, 149),
+            limits=units.limits(PAN_READING),
         ),
         Column("left", f"Volume at the end, {units.volume}", VOLUME),
         Column(
             "left_at",
             f"Measured at, {units.temperature}",
             TEMPERATURE,
-            low=units.pick(32, 0),
-            high=units.pick(221, 105),
+            limits=units.limits(CUP_TEMPERATURE),
             hint="Leave blank if it had cooled.",
         ),
-        Column("left_brix", "Its sugar, if read, °Brix", BRIX, high=85),
+        Column("left_brix", "Its sugar, if read, °Brix", BRIX, limits=units.limits(STRENGTH)),
         Column("fuel", "Fuel used", FUEL, hint="In the unit that Yard names."),
         Column("volume_in", f"Volume in, {units.volume}", VOLUME, _some(of_lots("volume") + "+N([sap])")),
         Column(
@@ -158,8 +157,8 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             mend('AND([date]="",COUNT([sap],[left])>0)', "When was it?"),
             mend(f"({named})>0", "A lot here is not in Storage, or is there twice."),
             mend(f"({twice})>0", "A lot is named twice in this row."),
-            outside("sap_brix", 0, 85, "°Brix of the fresh sap"),
-            outside("left_brix", 0, 85, "°Brix at the end"),
+            outside("sap_brix", units.limits(STRENGTH), "°Brix of the fresh sap"),
+            outside("left_brix", units.limits(STRENGTH), "°Brix at the end"),
             ask('AND(ISNUMBER([sap]),[sap_brix]="")', "No °Brix for the fresh sap: its sugar is not counted."),
             mend(
                 "AND(COUNT([start],[end])=2,N([end])<=N([start]))",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.syrup import LIGHT
+from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -28,11 +30,13 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         Column("batch", "Batch", COUNT, choices=tuple(str(n + 1) for n in range(rows.batches))),
         Column("date", "Date", DATE),
         Column("volume", f"Syrup, hot, {units.volume}", VOLUME),
-        Column("at", f"It is at, {units.temperature}", TEMPERATURE, low=units.pick(32, 0), high=units.pick(221, 105)),
-        Column("brix", "True °Brix", BRIX, high=85, hint="From the cup: Finish works it out."),
+        Column("at", f"It is at, {units.temperature}", TEMPERATURE, limits=units.limits(CUP_TEMPERATURE)),
+        Column("brix", "True °Brix", BRIX, limits=units.limits(STRENGTH), hint="From the cup: Finish works it out."),
         Column("jar", "Jar", TEXT, choices="@jars.name"),
-        Column("filled", "Jars filled", COUNT, high=100000),
-        Column("light", "Light through, %", COUNT, high=100, hint="Percent at 560 nm, if you measure it."),
+        Column("filled", "Jars filled", COUNT, limits=(0, 100000)),
+        Column(
+            "light", "Light through, %", COUNT, limits=units.limits(LIGHT), hint="Percent at 560 nm, if you measure it."
+        ),
         Column("taste", "Taste, note", TEXT, width=26),
         Column(
             "cold",
@@ -70,7 +74,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             not_a_number("volume", "Volume"),
             not_a_number("brix", "Sugar"),
             not_a_number("filled", "Jars filled"),
-            outside("brix", 0, 85, "°Brix"),
+            outside("brix", units.limits(STRENGTH), "°Brix"),
             ask('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
             ask(
                 "AND(ISNUMBER([brix]),[brix]<66)",

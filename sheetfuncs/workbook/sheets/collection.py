@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.finish import PRISM
+from sheetfuncs.formulas.vocabulary import ICE_BRIX, ICE_SHARE, STRENGTH
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -39,17 +41,34 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         Column("date", "Date", DATE),
         Column("from_tree", "From", TEXT, choices="@trees.name", hint="A tree, or leave blank for all."),
         Column("sap", f"Sap kept, {units.volume}", VOLUME, hint="The liquid, without the ice you threw out."),
-        Column("brix", "Sugar as read, °Brix", BRIX, high=85, hint="Of the liquid you kept; stir before you read."),
+        Column(
+            "brix",
+            "Sugar as read, °Brix",
+            BRIX,
+            limits=units.limits(STRENGTH),
+            hint="Of the liquid you kept; stir before you read.",
+        ),
         Column(
             "warmth",
             f"Refracto-meter at, {units.temperature}",
             TEMPERATURE,
-            low=units.pick(50, 10),
-            high=units.pick(86, 30),
+            limits=units.limits(PRISM),
             hint="Only if it does not correct for temperature itself.",
         ),
-        Column("ice", "Ice thrown out, share", SHARE, high=0.95, hint="25% for a quarter of all there was."),
-        Column("ice_brix", "Sugar in the ice, °Brix", BRIX, high=85, hint="Melt a little and read it; often 0.2 to 1."),
+        Column(
+            "ice",
+            "Ice thrown out, share",
+            SHARE,
+            limits=units.limits(ICE_SHARE),
+            hint="25% for a quarter of all there was.",
+        ),
+        Column(
+            "ice_brix",
+            "Sugar in the ice, °Brix",
+            BRIX,
+            limits=units.limits(ICE_BRIX),
+            hint="Melt a little and read it; often 0.2 to 1.",
+        ),
         Column("container", "Into container", TEXT, choices="@containers.name"),
         Column("note", "Note", TEXT, width=22),
         Column(
@@ -94,7 +113,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             not_a_number("ice", "The share of ice"),
             mend('AND([date]="",COUNT([sap],[brix])>0)', "When was it collected?"),
             mend("N([sap])<0", "Sap is less than nothing: is the sign right?"),
-            outside("brix", 0, 85, "°Brix"),
+            outside("brix", units.limits(STRENGTH), "°Brix"),
             ask('AND(ISNUMBER([sap]),[brix]="")', "No °Brix: this sap is counted without its sugar."),
             mend('AND([brix]<>"",[sap]="")', "How much was it?"),
             ask("N([brix])>10", "Sugar over 10 °Brix: is this sap?"),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.finish import FLOATING, PAN_READING
+from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -98,15 +100,14 @@ def _fields(units: Units, batch: int, top: int) -> Fields:
                 "water_typed",
                 "It shows in boiling water",
                 TEMPERATURE,
-                low=units.pick(175, 79.5),
-                high=units.pick(222, 105.5),
+                limits=units.limits(WATER_READING),
                 note=f"{units.temperature}, today",
             ),
             Field("pan", "Pan", TEXT, choices="@pans.name"),
             Field(
                 "volume_typed", "Volume going in, if measured", VOLUME, note=f"{units.volume}, cold; else from Storage"
             ),
-            Field("brix_typed", "Its sugar, if measured", BRIX, high=85, note="°Brix"),
+            Field("brix_typed", "Its sugar, if measured", BRIX, limits=units.limits(STRENGTH), note="°Brix"),
             Field(
                 "lots",
                 "Lots in it",
@@ -200,13 +201,14 @@ def _check(units: Units, batch: int, top: int) -> Fields:
         me,
         f"Batch {batch}: in the cup",
         (
-            Field("shows", "Hydrometer shows", BRIX, high=85, note="°Brix scale, marked at 60 °F"),
+            Field(
+                "shows", "Hydrometer shows", BRIX, limits=units.limits(FLOATING), note="°Brix scale, marked at 60 °F"
+            ),
             Field(
                 "cup",
                 "Syrup in the cup is at",
                 TEMPERATURE,
-                low=units.pick(32, 0),
-                high=units.pick(221, 105),
+                limits=units.limits(CUP_TEMPERATURE),
                 note=f"{units.temperature}; read both together",
             ),
             Field(
@@ -228,8 +230,7 @@ def _check(units: Units, batch: int, top: int) -> Fields:
                 "pan_at",
                 "The pan is at",
                 TEMPERATURE,
-                low=units.pick(32, 0),
-                high=units.pick(221, 105),
+                limits=units.limits(CUP_TEMPERATURE),
                 note=f"{units.temperature}; blank: as in the cup",
             ),
             Field(
@@ -293,8 +294,7 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
                 "reading",
                 f"Thermometer, {units.temperature}",
                 TEMPERATURE,
-                low=units.pick(150, 65),
-                high=units.pick(300, 149),
+                limits=units.limits(PAN_READING),
             ),
             Column(
                 "brix",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.taps import DAY, NIGHT
 from sheetfuncs.workbook.parts import (
     COUNT,
     DATE,
@@ -26,14 +27,13 @@ WARM_NIGHTS = 7  # common practice, no source
 def sheet(units: Units, rows: Rows) -> Sheet:
     """Ten days of lows and highs, and the signs that the season ends."""
     freezing = units.pick(32, 0)
-    ends = {"low": units.pick(-60, -51), "high": units.pick(130, 54)}
     table = Table(
         "forecast",
         "",
         (
             Column("date", "Day", DATE, "IF(ISNUMBER([date-1]),[date-1]+1,@weekend.today)"),
-            Column("low", f"Low of the night before, {units.temperature}", TEMPERATURE, **ends),
-            Column("high", f"High of the day, {units.temperature}", TEMPERATURE, **ends),
+            Column("low", f"Low of the night before, {units.temperature}", TEMPERATURE, limits=units.limits(NIGHT)),
+            Column("high", f"High of the day, {units.temperature}", TEMPERATURE, limits=units.limits(DAY)),
             Column(
                 "run", "0 no, 1 maybe, 2 likely", COUNT, when(numbers("low", "high"), "SAP_RUNS([low],[high],UNITS)")
             ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from sheetfuncs.formulas.quantities import Limits
 from sheetfuncs.workbook.parts import ASK, MEND, TELL, WORDS, Column, Finding
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -52,8 +53,9 @@ def not_a_time(key: str) -> Finding:
     return mend(f"ISTEXT([{key}])", "Time is text: type it as 14:30.")
 
 
-def outside(key: str, low: float, high: float, words: str) -> Finding:
+def outside(key: str, limits: Limits, words: str) -> Finding:
     """A number no instrument shows."""
+    low, high = limits
     return mend(f"AND(ISNUMBER([{key}]),OR([{key}]<{low},[{key}]>{high}))", f"{words} must be {low:g} to {high:g}.")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.vocabulary import STRENGTH
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -217,13 +218,13 @@ def _past(units: Units, rows: Rows) -> Table:
         "Earlier seasons",
         (
             Column("season", "Season", TEXT),
-            Column("taps", "Taps", COUNT, high=100000),
+            Column("taps", "Taps", COUNT, limits=(0, 100000)),
             Column("sap", f"Sap, {v}", VOLUME),
-            Column("brix", "°Brix", BRIX, high=85),
+            Column("brix", "°Brix", BRIX, limits=units.limits(STRENGTH)),
             Column("syrup", f"Syrup, {v}", VOLUME),
             Column("first", "First run", DATE),
             Column("last", "Last run", DATE),
-            Column("days", "Days it ran", COUNT, high=366),
+            Column("days", "Days it ran", COUNT, limits=(0, 366)),
             Column("hours", "Hours", HOURS),
             Column("fuel", "Fuel", FUEL),
             Column("sap_per_tap", f"Sap per tap, {v}", VOLUME, sap_per_tap),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.sap import KEPT_AT
+from sheetfuncs.formulas.vocabulary import STRENGTH
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -36,13 +38,12 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         Column("put", "Put in on", DATE),
         Column("container", "Container", TEXT, choices="@containers.name"),
         Column("volume", f"Volume, cold, {units.volume}", VOLUME),
-        Column("brix", "Sugar, °Brix", BRIX, high=85),
+        Column("brix", "Sugar, °Brix", BRIX, limits=units.limits(STRENGTH)),
         Column(
             "kept",
             f"Kept at, {units.temperature}",
             TEMPERATURE,
-            low=-40,
-            high=units.pick(100, 38),
+            limits=units.limits(KEPT_AT),
             hint="Leave blank to take the container's.",
         ),
         Column(
@@ -84,7 +85,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             mend('AND([lot]="",ISNUMBER([volume]))', "Give this lot a name."),
             mend('AND([lot]<>"",COUNTIF(@storage.lot,[lot])>1)', "Two lots have this name."),
             mend("N([volume])<0", "Volume is less than nothing: is the sign right?"),
-            outside("brix", 0, 85, "°Brix"),
+            outside("brix", units.limits(STRENGTH), "°Brix"),
             ask('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
             mend(f'AND([lot]<>"",{boiled}>1)', "This lot went into two boils."),
             mend(f'AND([lot]<>"",ISNUMBER([meant]),{boiled}>0)', "In a boil and in a batch: it can only be used once."),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas.air import BAROMETER
 from sheetfuncs.workbook.parts import (
     BRIX,
     COUNT,
@@ -48,8 +49,7 @@ def _today(units: Units) -> Fields:
                 "barometer",
                 "Barometer in the forecast",
                 PRESSURE,
-                low=units.pick(26, 880),
-                high=units.pick(32, 1084),
+                limits=units.limits(BAROMETER),
                 note=f"{units.pressure}, reduced to sea level; blank: a standard day",
             ),
             Field(
@@ -202,8 +202,7 @@ def _answers(units: Units) -> Fields:
                 "works",
                 "This workbook",
                 WORDS,
-                'IF(@now.probe=1,"computes here.",'
-                '"does not compute in this program: see the Guide.")',
+                'IF(@now.probe=1,"computes here.","does not compute in this program: see the Guide.")',
                 beside=Field(
                     "probe", "", COUNT, 'IF(IFERROR(ABS(FINISH_TEMP(66.9,29.92,"US")-219.508)<0.01,FALSE),1,0)'
                 ),

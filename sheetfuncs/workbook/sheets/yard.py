@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from sheetfuncs.formulas.boil import HEATING_VALUE
+from sheetfuncs.formulas.boil import EFFICIENCY, HEATING_VALUE
+from sheetfuncs.formulas.sap import KEPT_AT
+from sheetfuncs.formulas.vocabulary import JAR, PLACE, WATER_READING
 from sheetfuncs.workbook.parts import (
     AREA,
     BRIX,
@@ -59,27 +61,25 @@ def _settings(units: Units) -> Fields:
         "The season",
         (
             Field("name", "Name of the yard", TEXT, start=""),
-            Field("year", "Season (year)", NUMBER, low=1900, high=2200),
+            Field("year", "Season (year)", NUMBER, limits=(1900, 2200)),
             Field("keeper", "Kept by", TEXT, start=""),
             Field(
                 "elevation",
                 "Elevation above the sea",
                 ELEVATION,
                 note=f"{units.elevation}; water boils cooler the higher you are",
-                low=units.pick(-1400, -425),
-                high=units.pick(16000, 4900),
+                limits=units.limits(PLACE),
             ),
             Field(
                 "target",
                 "Syrup target",
                 BRIX,
                 start=66.9,
-                low=60,
-                high=72,
+                limits=(60, 72),
                 note="°Brix; 66.9 is syrup everywhere (some places allow 66.0). Thinner spoils, over 68.9 crystallises",
             ),
             Field("split", "Late sap from", DATE, note="kept apart in batches: late sap makes darker syrup"),
-            Field("typed_taps", "Taps, if trees are not listed", COUNT, high=100000),
+            Field("typed_taps", "Taps, if trees are not listed", COUNT, limits=(0, 100000)),
             Field("taps", "Taps in all", COUNT, "IF(SUM(@trees.taps)>0,SUM(@trees.taps),N(@yard.typed_taps))"),
             Field("typed_rate", "Boiling rate, if known", VOLUME, note=f"{per_hour} of water; leave blank to measure"),
             Field(
@@ -103,8 +103,7 @@ def _settings(units: Units) -> Fields:
                 "Heat that reaches the sap",
                 SHARE,
                 start=0.35,
-                low=0.01,
-                high=1,
+                limits=units.limits(EFFICIENCY),
                 note="open fire about 20 %, block arch 35 %, good evaporator 50 % or more (common practice)",
             ),
             Field("finish_pan", "Finishing pan", TEXT, choices="@pans.name"),
@@ -116,18 +115,22 @@ def _settings(units: Units) -> Fields:
                 choices=("yes", "no"),
                 note='"no": write its temperature in Collection',
             ),
-            Field("brix_error", "Refractometer reads to within", BRIX, start=0.2, high=5, note="± °Brix"),
-            Field("hydrometer_error", "Hydrometer reads to within", BRIX, start=0.3, high=5, note="± °Brix"),
+            Field("brix_error", "Refractometer reads to within", BRIX, start=0.2, limits=(0, 5), note="± °Brix"),
+            Field("hydrometer_error", "Hydrometer reads to within", BRIX, start=0.3, limits=(0, 5), note="± °Brix"),
             Field(
-                "volume_error", "Volumes are measured to within", SHARE, start=0.03, high=0.5, note="± of the volume"
+                "volume_error",
+                "Volumes are measured to within",
+                SHARE,
+                start=0.03,
+                limits=(0, 0.5),
+                note="± of the volume",
             ),
             Field(
                 "store",
                 "Cold store is at",
                 TEMPERATURE,
                 start=units.pick(38, 3),
-                low=units.pick(-40, -40),
-                high=units.pick(100, 38),
+                limits=units.limits(KEPT_AT),
                 note=f"{units.temperature}; for lots whose container names no temperature",
             ),
         ),
@@ -140,13 +143,12 @@ def _thermometers(units: Units, rows: Rows) -> Table:
         "Thermometers",
         (
             Column("name", "Thermometer", TEXT, hint="A name you can tell it by."),
-            Column("error", f"Reads to within, ± {units.difference}", DIFFERENCE, high=20),
+            Column("error", f"Reads to within, ± {units.difference}", DIFFERENCE, limits=(0, 20)),
             Column(
                 "water",
                 f"Shows in boiling water, {units.temperature}",
                 TEMPERATURE,
-                low=units.pick(175, 79.5),
-                high=units.pick(222, 105.5),
+                limits=units.limits(WATER_READING),
                 hint="After a few minutes of hard boiling. Take it again each day you finish.",
             ),
             Column("read_on", "Read on", DATE),
@@ -184,9 +186,9 @@ def _pans(units: Units, rows: Rows) -> Table:
         "Pans",
         (
             Column("name", "Pan", TEXT),
-            Column("length", f"Length, {units.length}", LENGTH, high=1000),
-            Column("width", f"Width, {units.length}", LENGTH, high=1000),
-            Column("depth", f"Depth to fill to, {units.length}", LENGTH, high=200, hint="Leave room for foam."),
+            Column("length", f"Length, {units.length}", LENGTH, limits=(0, 1000)),
+            Column("width", f"Width, {units.length}", LENGTH, limits=(0, 1000)),
+            Column("depth", f"Depth to fill to, {units.length}", LENGTH, limits=(0, 200), hint="Leave room for foam."),
             Column("area", f"Area, {units.area}", AREA, when(numbers("length", "width"), area)),
             Column("holds", f"Holds, {units.volume}", VOLUME, when(numbers("length", "width", "depth"), holds)),
             Column(
@@ -212,8 +214,7 @@ def _containers(units: Units, rows: Rows) -> Table:
                 "kept",
                 f"Kept at, {units.temperature}",
                 TEMPERATURE,
-                low=-40,
-                high=units.pick(100, 38),
+                limits=units.limits(KEPT_AT),
             ),
             Column(
                 "inside",
@@ -246,8 +247,8 @@ def _jars(units: Units, rows: Rows) -> Table:
         "Jars",
         (
             Column("name", "Jar", TEXT, hint="The first one is what Weekend and Finish count in."),
-            Column("size", f"Size, {units.small}", SMALL, low=units.pick(0.1, 3), high=units.pick(1000, 30000)),
-            Column("have", "Empty ones in the house", COUNT, high=100000),
+            Column("size", f"Size, {units.small}", SMALL, limits=units.limits(JAR)),
+            Column("have", "Empty ones in the house", COUNT, limits=(0, 100000)),
         ),
         rows.jars,
     )
@@ -260,10 +261,10 @@ def _trees(units: Units, rows: Rows) -> Table:
         (
             Column("name", "Tree", TEXT),
             Column("species", "Species", TEXT, choices=SPECIES, hint="Be sure that it is a maple."),
-            Column("girth", f"Girth at breast height, {units.length}", LENGTH, high=units.pick(370, 950)),
+            Column("girth", f"Girth at breast height, {units.length}", LENGTH, limits=(0, units.pick(370, 950))),
             Column("diameter", f"Diameter, {units.length}", LENGTH, when("ISNUMBER([girth])", "[girth]/PI()")),
             Column("suggested", "Taps it can bear", COUNT, when("ISNUMBER([diameter])", "TAP_COUNT([diameter],UNITS)")),
-            Column("taps", "Taps", COUNT, high=10),
+            Column("taps", "Taps", COUNT, limits=(0, 10)),
             Column("tapped", "Tapped on", DATE),
             Column("pulled", "Pulled on", DATE),
             look(
