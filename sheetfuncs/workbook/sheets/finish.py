@@ -57,7 +57,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         "One block a batch. Give the lots their batch number in Storage, read the thermometer in boiling water, then log.",
         blocks,
         freeze=(2, 0),
-        widths=(16, 12, 12, 15, 30, 3, 9, 13, 10, 9, 12, 12, 10, 34),
+        widths=(16, 12, 12, 15, 30, 3, 9, 13, 10, 9, 12, 12, 10, 56),
         breaks=[TOP + batch * each for batch in range(1, rows.batches)],
     )
 
@@ -329,7 +329,7 @@ def _log(units: Units, batch: int, top: int, rows: int) -> Table:
                 "Do",
                 WORDS,
                 first_found(findings, f'IF(ISNUMBER([reading]),{done}{wait}),"")'),
-                width=34,
+                width=56,
                 findings=findings,
             ),
             Column("said", "Said last", TEXT, 'IF([do]="",[said-1],[do])', hidden=True),
