@@ -12,10 +12,8 @@ from pathlib import Path
 from sheetfuncs.files import Refused
 from sheetfuncs.workbook import remarks, stored
 from sheetfuncs.workbook.filled import Filled, address
-from sheetfuncs.workbook.parts import ASK, MEND, TELL
+from sheetfuncs.workbook.parts import MEND, WEIGHTS
 from sheetfuncs.workbook.remarks import Remark
-
-WEIGHTS = (MEND, ASK, TELL)
 
 
 def check(options: argparse.Namespace) -> int:

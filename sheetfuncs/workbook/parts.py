@@ -30,7 +30,7 @@ ELEVATION, FUEL, FUEL_PRICE = "elevation", "fuel", "fuel price"
 ANY_AMOUNT: Limits = (0, 1000000)  # what a number cell takes that names no limits
 
 # How much a finding weighs.
-MEND, ASK, TELL = "must be mended", "look at it", "for your information"
+WEIGHTS = MEND, ASK, TELL = "must be mended", "look at it", "for your information"
 
 
 class Finding(NamedTuple):

@@ -6,6 +6,7 @@ refused in one line.
 
 from __future__ import annotations
 
+import datetime
 import io
 import re
 import warnings
@@ -102,12 +103,12 @@ def _xlsx(path: Path, content: bytes, archive: zipfile.ZipFile) -> Contents:
         book = openpyxl.load_workbook(io.BytesIO(content), read_only=True, keep_links=False)
         for title, spot, cell in _cells(book):
             counted.one()
-            found = Cell(None, _formula(cell.value)) if cell.data_type == "f" else Cell(cell.value)
+            found = Cell(None, _formula(cell.value)) if cell.data_type == "f" else Cell(_by_calendar(cell.value))
             sheets.setdefault(title, {})[spot] = found
         stored = openpyxl.load_workbook(io.BytesIO(content), read_only=True, keep_links=False, data_only=True)
         for title, spot, cell in _cells(stored):
             if (known := sheets.get(title, {}).get(spot)) and known.formula:
-                sheets[title][spot] = known._replace(value=cell.value)
+                sheets[title][spot] = known._replace(value=_by_calendar(cell.value))
     return Contents(
         {sheet.title: sheets.get(sheet.title, {}) for sheet in book.worksheets},
         {one.name: str(one.value) for one in book.custom_doc_props.props if one.name},
@@ -131,6 +132,14 @@ def _formula(value: Any) -> str:
     """The text of a formula without its equals sign; of several cells, it is a record with a text."""
     text = getattr(value, "text", value)
     return text.removeprefix("=") or "=" if isinstance(text, str) else "TABLE()"
+
+
+def _by_calendar(value: Any) -> Any:
+    """Excel knows a 29 February 1900, and openpyxl with it: its first sixty days are a day late."""
+    early = isinstance(value, datetime.datetime) and datetime.datetime(1900, 1, 1) <= value < datetime.datetime(
+        1900, 3, 1
+    )
+    return value - datetime.timedelta(days=1) if early else value
 
 
 def _notes(archive: zipfile.ZipFile) -> Iterator[tuple[tuple[str, At], str]]:

@@ -15,7 +15,7 @@ from sheetfuncs.workbook import parts
 from sheetfuncs.workbook.contents import At
 from sheetfuncs.workbook.filled import Filled, address
 from sheetfuncs.workbook.kinds import WORDY, is_date
-from sheetfuncs.workbook.parts import ASK, MEND, TELL, Column, Field, Finding
+from sheetfuncs.workbook.parts import ASK, MEND, TELL, WEIGHTS, Column, Field, Finding
 from sheetfuncs.workbook.places import same
 from sheetfuncs.workbook.sheets import newcomer
 from sheetfuncs.workbook.sheets.phrases import not_a_date, not_a_number, not_a_time
@@ -44,28 +44,31 @@ def label(what: Column | Field) -> str:
 
 
 def of_typed(filled: Filled) -> Iterator[Remark]:
-    """Look sentences, and what is wrong with single cells; of a cell that both see, the Look sentence."""
+    """Look sentences, and what is wrong with single cells; of a cell that both see, the graver."""
     single = dict(_single(filled))
     for name, what in filled.cells.items():
         for offset in range(filled.layout.spots[name].height if what.findings else 0):
             said = filled.season.value(name, offset)
             found = next((one for one in what.findings if said and one.sentence == said), None)
-            if found:
-                place = _culprit(filled, name, offset, found, single)
-                yield Remark(found.weight, *place, found.sentence)
+            if found is None:
+                continue
+            cell = _culprit(filled, name, offset, found, single)
+            known = single.get((cell, offset))
+            if known is None or WEIGHTS.index(found.weight) <= WEIGHTS.index(known[0]):
+                single.pop((cell, offset), None)
+                yield Remark(found.weight, *filled.place(cell, offset), found.sentence)
     for (name, offset), (weight, sentence) in single.items():
         yield Remark(weight, *filled.place(name, offset), sentence)
 
 
 def _culprit(
     filled: Filled, name: str, offset: int, found: Finding, single: dict[tuple[str, int], tuple[str, str]]
-) -> tuple[str, str]:
-    """The cell that a sentence is about: the first typed one that its condition names."""
+) -> str:
+    """The cell that a sentence is about: of the typed ones in its condition, one that is wrong, or the first."""
     table = name.partition(".")[0]
     named = [f"{table}.{key}" for key in KEY.findall(found.condition)]
     typed = [other for other in named if other in filled.cells and filled.cells[other].typed]
-    told = [other for other in typed if single.pop((other, offset), None)]
-    return filled.place(next(iter(told + typed), name), offset)
+    return next((other for other in typed if (other, offset) in single), next(iter(typed), name))
 
 
 def _single(filled: Filled) -> Iterator[tuple[tuple[str, int], tuple[str, str]]]:
@@ -136,11 +139,10 @@ def _outside(window: tuple[datetime.date, ...], day: datetime.date) -> tuple[str
 
 
 def of_batches(filled: Filled) -> Iterator[Remark]:
-    """Two instruments that disagree, syrup to mend, lots that were forgotten."""
+    """Two instruments that disagree, syrup to mend."""
     for batch in range(1, filled.rows.batches + 1):
         yield from _instruments(filled, batch)
         yield from _not_bottled(filled, batch)
-        yield from _forgotten(filled, batch)
 
 
 def _instruments(filled: Filled, batch: int) -> Iterator[Remark]:
@@ -165,16 +167,6 @@ def _not_bottled(filled: Filled, batch: int) -> Iterator[Remark]:
     if state in ("thin", "thick") and batch not in filled.season.inputs.get("bottles.batch", []):
         sentence = f"It was {state} in the cup, and this batch is not bottled yet: mend it first."
         yield Remark(ASK, *filled.place(f"check{batch}.state"), sentence)
-
-
-def _forgotten(filled: Filled, batch: int) -> Iterator[Remark]:
-    date = filled.season.inputs.get(f"batch{batch}.date")
-    used = filled.season.inputs.get("storage.used", [])
-    if isinstance(date, datetime.date) and date <= filled.season.today:
-        for row, meant in enumerate(filled.season.inputs.get("storage.meant", [])):
-            if meant == batch and (row >= len(used) or used[row] is None):
-                sentence = f"Batch {batch} is done, but this lot for it is not marked as used."
-                yield Remark(ASK, *filled.place("storage.used", row), sentence)
 
 
 def of_own(filled: Filled) -> Iterator[Remark]:

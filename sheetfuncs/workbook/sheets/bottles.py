@@ -94,7 +94,6 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 "More jars than the volume fills.",
             ),
             ask("AND(ISNUMBER([against]),N([against])>1.1)", "Over a tenth more than the batch held: check its lots."),
-            ask("AND(ISNUMBER([at]),[at]<=0)", "Is the temperature right?"),
         ),
     )
     return Sheet(

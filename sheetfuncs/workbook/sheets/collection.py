@@ -125,7 +125,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 "More than this container holds.",
             ),
             ask('AND(@yard.atc="no",ISNUMBER([brix]),[warmth]="")', "No temperature: the reading is not corrected."),
-            ask('AND(ISNUMBER([brix]),[true]="")', "The refractometer is too cold or too warm to correct."),
+            mend('AND(ISNUMBER([brix]),[true]="")', "The refractometer is too cold or too warm to correct."),
             tell("N([ice])>0.5", "Over half thrown out as ice: much sugar went with it. Let some melt."),
             tell('AND(N([ice])>0,[ice_brix]="")', "Sugar in the ice is not known: taken as none."),
         ),
