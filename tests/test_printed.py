@@ -8,9 +8,9 @@ from pathlib import Path
 
 import office
 import pytest
-from templates import empty, filled
 
 from sheetfuncs.workbook.book import Season
+from templates import empty, filled
 
 LONGEST = 4  # pages that the longest log takes, downwards
 
