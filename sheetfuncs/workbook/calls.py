@@ -12,6 +12,7 @@ _OURS = re.compile(r"\b(" + "|".join(sorted(CATALOGUE, key=len, reverse=True)) +
 _LATER = re.compile(r"(?<![.\w])(MINIFS|MAXIFS|XLOOKUP|IFS|TEXTJOIN)\(")
 
 
+@functools.cache
 def has_calls(formula: str) -> bool:
     """Whether a formula calls a function of the catalogue."""
     return _OURS.search(formula) is not None
@@ -22,8 +23,12 @@ def names_called(formula: str) -> set[str]:
     return {found[1] for found in _OURS.finditer(formula)}
 
 
+@functools.cache
 def as_stored(formula: str, edition: str, system: str) -> str:
-    """A formula as it stands in the file: UNITS filled in and, inline, each call written out."""
+    """A formula as it stands in the file: UNITS filled in and, inline, each call written out.
+
+    Names of cells may still stand in it: a column's formula is written out once, not in every row.
+    """
     text = re.sub(r"\bUNITS\b", f'"{system}"', formula)
     if edition == "inline":
         text = _written_out(text)

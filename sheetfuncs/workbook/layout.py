@@ -7,7 +7,7 @@ has a heading row; every block with a title has it on the line above.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from sheetfuncs.workbook.parts import Block, Chart, Field, Fields, Sheet, Table, Text
@@ -51,6 +51,7 @@ class Layout:
     def __init__(self, sheets: Sequence[Sheet]) -> None:
         self.starts: dict[tuple[str, int], int] = {}  # (sheet, number of the block) -> its first row
         self.spots: dict[str, Spot] = {}  # "table.column" or "fields.label" -> place
+        self.pieces: dict[tuple[str, str, str], list[str | InRow]] = {}  # formulas taken apart
         for sheet in sheets:
             row = FIRST_ROW
             for number, block in enumerate(sheet.blocks):
@@ -74,28 +75,45 @@ class Layout:
 
     def resolve(self, formula: str, sheet: str, table: Table | None = None, offset: int = 0) -> str:
         """A formula with its names replaced by addresses, as it stands in row `offset` of its table."""
+        key = formula, sheet, table.key if table else ""
+        if key not in self.pieces:  # taken apart once: a column has the same formula in every row
+            self.pieces[key] = list(self._taken_apart(formula, sheet, table))
+        return "".join(piece if isinstance(piece, str) else piece.address(offset) for piece in self.pieces[key])
 
-        def same_table(found: re.Match[str]) -> str:
-            assert table is not None, f"{formula}: [{found[1]}] stands outside a table"
-            spot = self.spots[f"{table.key}.{found[1]}"]
-            row, step = spot.row + offset, int(found[3] or 1)
-            if found[2] == "-":
-                return '""' if offset < step else Spot(sheet, row - step, spot.column).address(sheet, fixed=False)
-            if found[2] == "^":
-                return f"{letters(spot.column)}${spot.row + 1}:{letters(spot.column)}{row + 1}"
-            if found[2] == "~":
-                top = max(spot.row, row - step)
-                return f"{letters(spot.column)}{top + 1}:{letters(spot.column)}{row + 1}"
-            return f"{letters(spot.column)}{row + 1}"
+    def _taken_apart(self, formula: str, sheet: str, table: Table | None) -> Iterator[str | InRow]:
+        """The text of a formula, with the addresses that are the same in all rows, and the others as they follow."""
+        for number, quoted_or_not in enumerate(re.split(r'("(?:[^"]|"")*")', formula)):
+            if number % 2:  # text in quotes stays as it is
+                yield quoted_or_not
+                continue
+            text = re.sub(r"@(\w+\.\w+)", lambda found: self.spots[found[1]].address(sheet), quoted_or_not)
+            end = 0
+            for found in re.finditer(r"\[(\w+?)([-^~]?)(\d*)\]", text):
+                assert table is not None, f"{formula}: [{found[1]}] stands outside a table"
+                spot = self.spots[f"{table.key}.{found[1]}"]
+                yield text[end : found.start()]
+                yield InRow(letters(spot.column), spot.row, found[2], int(found[3] or 1))
+                end = found.end()
+            yield text[end:]
 
-        def elsewhere(found: re.Match[str]) -> str:
-            return self.spots[found[1]].address(sheet)
 
-        pieces = re.split(r'("(?:[^"]|"")*")', formula)  # text in quotes stays as it is
-        for number in range(0, len(pieces), 2):
-            pieces[number] = re.sub(r"\[(\w+?)([-^~]?)(\d*)\]", same_table, pieces[number])
-            pieces[number] = re.sub(r"@(\w+\.\w+)", elsewhere, pieces[number])
-        return "".join(pieces)
+class InRow(NamedTuple):
+    """A column of the same table, seen from one of its rows; `mark` and `step` as in parts.py."""
+
+    column: str
+    top: int
+    mark: str
+    step: int
+
+    def address(self, offset: int) -> str:
+        row, column = self.top + offset + 1, self.column
+        if not self.mark:
+            return f"{column}{row}"
+        if self.mark == "-":
+            return '""' if offset < self.step else f"{column}{row - self.step}"
+        if self.mark == "^":
+            return f"{column}${self.top + 1}:{column}{row}"
+        return f"{column}{max(self.top + 1, row - self.step)}:{column}{row}"
 
 
 def first_row(block: Block, start: int) -> int:

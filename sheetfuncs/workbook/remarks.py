@@ -78,10 +78,11 @@ def _single(filled: Filled) -> Iterator[tuple[tuple[str, int], tuple[str, str]]]
         if name not in filled.season.inputs:
             continue
         given = filled.season.inputs[name]
+        choices = _choices(filled, what)
         for offset, value in enumerate(given if filled.is_table(name) else [given]):
             if value is None:
                 continue
-            said = _wrong(filled, name, what, value)
+            said = _wrong(what, value, choices)
             if said is None and what.kind not in NO_NUMBER and is_date(filled.cell(name, offset).value):
                 said = MEND, f"{label(what)} shows a date or a time: did a fraction such as 3/4 turn into one?"
             if said is None and window and isinstance(value, datetime.date) and name.split(".")[0] not in NO_LOG:
@@ -90,16 +91,21 @@ def _single(filled: Filled) -> Iterator[tuple[tuple[str, int], tuple[str, str]]]
                 yield (name, offset), said
 
 
-def _wrong(filled: Filled, name: str, what: Column | Field, value: Any) -> tuple[str, str] | None:
+def _choices(filled: Filled, what: Column | Field) -> set[str]:
+    """What may be typed into a cell with a list, as it compares."""
+    listed = filled.season.inputs.get(what.choices[1:], ()) if isinstance(what.choices, str) else what.choices
+    return {same(choice) for choice in listed if choice is not None}
+
+
+def _wrong(what: Column | Field, value: Any, choices: set[str]) -> tuple[str, str] | None:
     words = label(what)
-    if isinstance(what.choices, str) and what.choices:
-        listed = filled.season.inputs.get(what.choices.removeprefix("@")) or []
-        if same(value) not in {same(one) for one in listed if one is not None}:
+    if what.choices:
+        if same(value) in choices:
+            return None
+        if isinstance(what.choices, str):  # a list of the user's own, that may just lack an entry
             return ASK, f"{words}: {value!r} is not in the list it should come from."
-    elif what.choices:
-        if same(value) not in {same(choice) for choice in what.choices}:
-            return MEND, f"{words}: {value!r} is none of {', '.join(what.choices)}."
-    elif what.kind == parts.DATE:
+        return MEND, f"{words}: {value!r} is none of {', '.join(what.choices)}."
+    if what.kind == parts.DATE:
         if not isinstance(value, datetime.date):
             return MEND, not_a_date("").sentence if isinstance(value, str) else f"{value:g} is no day: type a date."
     elif what.kind == parts.TIME:

@@ -162,7 +162,7 @@ class Writer:
             if field.kind == parts.WORDS:  # beside a number it has its column's width, else it may run on
                 role = "sentence" if field.beside else "answer"
                 page.set_row(row, 32 if field.beside else 20)
-            self._formula(page, sheet, row, column, self.layout.resolve(field.formula, sheet.title), field.kind, role)
+            self._formula(page, sheet, row, column, field.formula, field.kind, role)
             return
         self._typed(page, row, column, self.inputs.get(name, field.start), field.kind)
         self._validate(page, sheet, field, row, column, row)
@@ -179,9 +179,8 @@ class Writer:
                 row = top + offset
                 if column.formula:
                     formula = column.formula if isinstance(column.formula, str) else column.formula[offset]
-                    text = self.layout.resolve(formula, sheet.title, table, offset)
                     role = "look" if column.key == "look" else "computed"
-                    self._formula(page, sheet, row, place, text, column.kind, role)
+                    self._formula(page, sheet, row, place, formula, column.kind, role, table, offset)
                 else:
                     value = given[offset] if offset < len(given) else None
                     self._typed(page, row, place, value, column.kind, "computed" if column.fixed else "typed")
@@ -189,11 +188,21 @@ class Writer:
                 self._validate(page, sheet, column, top, place, top + table.rows - 1)
 
     def _formula(
-        self, page: Worksheet, sheet: Sheet, row: int, column: int, formula: str, kind: str, role: str
+        self,
+        page: Worksheet,
+        sheet: Sheet,
+        row: int,
+        column: int,
+        formula: str,
+        kind: str,
+        role: str,
+        table: Table | None = None,
+        offset: int = 0,
     ) -> None:
         """One computed cell, with its value where it is known."""
         look = self._format("look") if role == "look" else self._format(role, kind)
-        text = "=" + calls.as_stored(formula, self.edition, self.units.system)
+        stored = calls.as_stored(formula, self.edition, self.units.system)
+        text = "=" + self.layout.resolve(stored, sheet.title, table, offset)
         value = self.values.get(sheet.title, {}).get((row, column), 0)
         self.formulas[sheet.title].append((row, column))
         if self.edition == "carried" and calls.has_calls(formula):
