@@ -19,10 +19,8 @@ from pathlib import Path
 
 from sheetfuncs.files import Refused
 from sheetfuncs.workbook.check import check_file
-from sheetfuncs.workbook.new import season_of
-from sheetfuncs.workbook.parts import Rows
+from tests.edits import example
 
-SMALL = Rows(collections=20, lots=22, boils=8, batches=3, readings=20, bottlings=6, trees=10, past=3)
 CELL = re.compile(rb'<c r="[A-Z]+\d+"[^>]*?(?:/>|>.*?</c>)')
 VALUES = (
     b"<v>-1</v>", b"<v>1e308</v>", b"<v>1e999</v>", b"<v>nan</v>", b"<v>99999999</v>", b"<v>-0.5</v>", b"<v></v>", b"",
@@ -50,7 +48,7 @@ WORDS = (
 def workbook(folder: Path) -> bytes:
     """A small season of the example."""
     path = folder / "whole.xlsx"
-    season_of("US", SMALL, {}, with_example=True).write(path, "carried")
+    example().write(path, "carried")
     return path.read_bytes()
 
 

@@ -17,7 +17,7 @@ from sheetfuncs.workbook.new import season_of
 from sheetfuncs.workbook.parts import Rows
 
 # The example with no more rows than it needs, so that a check is quick.
-SMALL = Rows(collections=20, lots=22, boils=8, batches=3, readings=20, bottlings=6, trees=12, past=3)
+SMALL = Rows(collections=20, lots=22, boils=8, batches=3, readings=24, bottlings=6, trees=12, past=3)
 
 Name = str | tuple[str, int]  # a labelled cell, or a column and a row from 1
 

@@ -202,15 +202,15 @@ class Found:
             self.cells[f"{block.key}.{key}"] = [None if at is None else (at, column) for at in rows]
 
     def _last_row(self, block: Table, page: Page, row: int, columns: dict[str, int], end: int) -> int:
-        """The last row with formulas; below them, the last that is filled in like a row of the table."""
+        """The last row with formulas, or of a table without any; below, the last filled in like a row of the table."""
         computed = [columns[column.key] for column in block.columns if column.formula and column.key in columns]
         typed = [columns[column.key] for column in block.columns if column.typed and column.key in columns]
-        last = row
+        last = row if computed else min(row + block.rows, end - 1)
         for at in sorted({at for at, column in page.cells if row < at < end and column in columns.values()}):
             filled = [page.cells[at, column] for column in typed if (at, column) in page.cells]
             like_a_row = len(filled) > 1 and not any(cell.formula for cell in filled) and (at, typed[0]) in page.cells
             if like_a_row or any(page.has_formula((at, column)) for column in computed):
-                last = at
+                last = max(last, at)
         return last
 
 
