@@ -15,6 +15,7 @@ from calc_office import Office, own_folder, with_addin
 from openpyxl.utils.datetime import to_excel
 
 from sheetfuncs import cli
+from sheetfuncs.workbook.check import check_file
 
 UNITS = ("us", "metric")
 
@@ -102,7 +103,7 @@ def test_without_the_addin_the_linked_edition_does_not_compute(plain: Office) ->
 
 @pytest.mark.parametrize("edition", ["carried", "inline", "linked"])
 def test_saved_from_calc_the_season_is_the_same(installed: Office, edition: str) -> None:
-    """As .xlsx and as .ods.  Of the carried functions Calc keeps no working copy: it writes them in small letters."""
+    """As .xlsx and as .ods.  It writes the carried functions in small letters: check says so, convert mends it."""
     path = example(installed, edition, "us")
     wanted = stored(path)
     kinds = {"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8"}
@@ -113,7 +114,17 @@ def test_saved_from_calc_the_season_is_the_same(installed: Office, edition: str)
             calc.save(saved[kind], filter_name)
     for file in saved.values():
         assert differing(installed, file, wanted) == []
-    with zipfile.ZipFile(saved["xlsx"]) as archive:
-        names = archive.read("xl/workbook.xml").decode()
-    assert ("_xlfn.lambda(" in names) == (edition == "carried")
-    assert "_xlfn.LAMBDA(" not in names
+    assert ("_xlfn.lambda(" in names(saved["xlsx"])) == (edition == "carried")
+    said = [remark for remark in check_file(saved["xlsx"]) if "small letters" in remark.sentence]
+    assert len(said) == (edition == "carried")
+    for kind, file in saved.items():
+        again = installed.folder / f"{edition}-from-{kind}.xlsx"
+        assert cli.main(["convert", str(file), str(again)]) == 0
+        assert names(again) == names(path)
+        assert not check_file(again)
+
+
+def names(path: Path) -> str:
+    """The part of a workbook that defines its names."""
+    with zipfile.ZipFile(path) as archive:
+        return archive.read("xl/workbook.xml").decode()

@@ -20,6 +20,7 @@ from sheetfuncs.workbook.remarks import Remark, label
 CLOSE = 1e-6  # two programs' last digits, and a time stored to the second
 NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 PROBE = "now.probe"  # 1 where the functions work
+WRITTEN_BY_CALC = "_xlfn.lambda("  # LibreOffice writes the carried functions so; others write capitals
 
 Values = Mapping[str, Mapping[At, Any]]
 
@@ -168,6 +169,12 @@ def of_names(filled: Filled) -> Iterator[Remark]:
     if filled.edition != "carried":
         return
     version = filled.contents.properties.get(STAMP_VERSION, __version__)
+    if filled.path.suffix == ".xlsx" and any(WRITTEN_BY_CALC in body for body in filled.contents.names.values()):
+        sentence = (
+            "LibreOffice saved this workbook and wrote the functions that it carries in small letters, "
+            "which other programs may not read; convert writes them anew."
+        )
+        yield Remark(ASK, "", "", sentence)
     other = []
     for name, function in CATALOGUE.items():
         body = filled.contents.names.get(name)
