@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from sheetfuncs import __version__
+from sheetfuncs.files import Refused
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.contents import serial
@@ -62,10 +63,15 @@ class Season:
     def compute(self, *other_days: datetime.date) -> list[dict[str, dict[tuple[int, int], Any]]]:
         """Let the embedded engine compute the carried edition; returned is what it gives on other days."""
         today = self.layout.spots[TODAY]
-        with tempfile.TemporaryDirectory() as folder:
-            path = Path(folder) / "season.xlsx"
-            formulas = self._written(path, "carried", {TODAY: self.today} | self.inputs)
-            model = embedded.Model(path)
+        try:
+            with tempfile.TemporaryDirectory() as folder:
+                path = Path(folder) / "season.xlsx"
+                formulas = self._written(path, "carried", {TODAY: self.today} | self.inputs)
+                model = embedded.Model(path)
+        except OSError as error:
+            raise Refused(
+                f"{tempfile.gettempdir()}: no file can be written here ({error.strerror or error})"
+            ) from error
         days = []
         for day in (self.today, *other_days):
             if TODAY not in self.inputs:

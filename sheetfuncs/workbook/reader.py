@@ -50,13 +50,21 @@ def read(path: Path) -> Contents:
         return _xlsx(path, content, archive)
     except Refused:
         raise
-    except DefusedXmlException:
-        raise Refused(f"{path}: its XML defines entities, which no spreadsheet writes; it is not read") from None
     except MemoryError:
         raise Refused(f"{path}: too large to read on this machine") from None
     except Exception as error:  # a damaged file can fail anywhere in the libraries that read it, in any way
-        reason = " ".join(str(error).split())[:120] or type(error).__name__
-        raise Refused(f"{path}: damaged, it cannot be read ({reason}); open it in a spreadsheet and save it") from error
+        first = _first(error)
+        if isinstance(first, DefusedXmlException):
+            raise Refused(f"{path}: its XML defines entities, which no spreadsheet writes; it is not read") from None
+        reason = " ".join(f"{type(first).__name__}: {first}".split())[:80]
+        raise Refused(f"{path}: damaged, it cannot be read ({reason}); take an earlier copy") from error
+
+
+def _first(error: BaseException) -> BaseException:
+    """What went wrong first, below all that was made of it."""
+    while error.__cause__ or error.__context__:
+        error = error.__cause__ or error.__context__ or error
+    return error
 
 
 def _bytes(path: Path) -> bytes:

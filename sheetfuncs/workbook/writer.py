@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import xlsxwriter
+from xlsxwriter.exceptions import XlsxFileError
 from xlsxwriter.format import Format
 from xlsxwriter.worksheet import Worksheet
 
@@ -82,7 +83,10 @@ class Writer:
                 self.book.define_name(name, "=" + trace.lambda_body(CATALOGUE[name].card))
         if macros:
             self._macros(macros)
-        self.book.close()
+        try:
+            self.book.close()
+        except XlsxFileError as error:  # its own word for a disk that is full, or a folder that is gone
+            raise error.__context__ if isinstance(error.__context__, OSError) else OSError(str(error)) from error
 
     def _macros(self, macros: Macros) -> None:
         """The VBA project of xlwings, and the sheet where it looks for its settings."""
