@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import datetime
 import io
+import posixpath
 import re
 import warnings
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 import openpyxl
 from defusedxml import DefusedXmlException, ElementTree
@@ -144,10 +145,10 @@ def _formula(value: Any) -> str:
 
 def _by_calendar(value: Any) -> Any:
     """Excel knows a 29 February 1900, and openpyxl with it: its first sixty days are a day late."""
-    early = isinstance(value, datetime.datetime) and datetime.datetime(1900, 1, 1) <= value < datetime.datetime(
-        1900, 3, 1
-    )
-    return value - datetime.timedelta(days=1) if early else value
+    first, last = datetime.datetime(1900, 1, 1), datetime.datetime(1900, 3, 1)
+    if isinstance(value, datetime.datetime) and first <= value < last:
+        return value - datetime.timedelta(days=1)
+    return value
 
 
 def _notes(archive: zipfile.ZipFile) -> Iterator[tuple[tuple[str, At], str]]:
@@ -155,32 +156,33 @@ def _notes(archive: zipfile.ZipFile) -> Iterator[tuple[tuple[str, At], str]]:
     parts = set(archive.namelist())
     if not any("comments" in name for name in parts):
         return
-    links = _links(archive, "xl/workbook.xml")
+    sheets = {link.name: link.target for link in _links(archive, "xl/workbook.xml")}
     for sheet in ElementTree.fromstring(archive.read("xl/workbook.xml")).iter(f"{_MAIN}sheet"):
-        part = links.get(sheet.get(_ID, ""), "")
-        for target in _links(archive, part).values():
-            if target in parts and re.match(r"xl/comments[^/]*\.xml$", target):
-                for note in ElementTree.fromstring(archive.read(target)).iter(f"{_MAIN}comment"):
+        for link in _links(archive, sheets.get(sheet.get(_ID, ""), "")):
+            if link.kind == "comments" and link.target in parts:
+                for note in ElementTree.fromstring(archive.read(link.target)).iter(f"{_MAIN}comment"):
                     row, column = openpyxl.utils.cell.coordinate_to_tuple(note.get("ref", "A1"))
                     text = "".join(piece.text or "" for piece in note.iter(f"{_MAIN}t"))
                     yield (sheet.get("name", ""), (row - 1, column - 1)), text
 
 
-def _links(archive: zipfile.ZipFile, part: str) -> dict[str, str]:
-    """What a part of the file points to, by the name it gives it."""
+class Link(NamedTuple):
+    """What a part of the file points to."""
+
+    name: str
+    kind: str
+    target: str
+
+
+def _links(archive: zipfile.ZipFile, part: str) -> Iterator[Link]:
     folder, _, name = part.rpartition("/")
     where = f"{folder}/_rels/{name}.rels"
     if where not in archive.namelist():
-        return {}
-    found = {}
+        return
     for link in ElementTree.fromstring(archive.read(where)).iter(_LINK):
         target = link.get("Target", "")
-        pieces = target[1:].split("/") if target.startswith("/") else [*folder.split("/"), *target.split("/")]
-        while ".." in pieces[1:]:
-            up = pieces.index("..", 1)
-            pieces[up - 1 : up + 1] = []
-        found[link.get("Id", "")] = "/".join(pieces)
-    return found
+        absolute = target.removeprefix("/") if target.startswith("/") else f"{folder}/{target}"
+        yield Link(link.get("Id", ""), link.get("Type", "").rpartition("/")[2], posixpath.normpath(absolute))
 
 
 def _besides(archive: zipfile.ZipFile) -> Iterator[str]:
