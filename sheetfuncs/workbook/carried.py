@@ -31,18 +31,19 @@ class Line(NamedTuple):
 
 
 class Carried:
-    """What is carried from a workbook; the list stands on a sheet of this title."""
+    """What is carried from a workbook; the list stands on a sheet of this title, and some sheets are made anew."""
 
-    def __init__(self, filled: Filled, title: str, taken: tuple[str, ...] = ()) -> None:
+    def __init__(self, filled: Filled, title: str, anew: tuple[str, ...] = ()) -> None:
         self.filled = filled
         self.frames: dict[str, tuple[dict[int, int], dict[int, int]]] = {}
         self.lines = [*self._own(), *self._typed_over(), *self._notes()]
-        titles = {sheet.title.casefold() for sheet in filled.season.sheets} | {one.casefold() for one in taken}
+        self.own = [sheet for sheet in filled.own_sheets() if sheet not in anew]
+        titles = {sheet.title.casefold() for sheet in filled.season.sheets} | {one.casefold() for one in anew}
         self.sheets = [
             Plain(
                 _free(own, titles), {at: plain_value(plain(cell)) for at, cell in filled.contents.sheets[own].items()}
             )
-            for own in filled.own_sheets()
+            for own in self.own
         ]
         if self.lines:
             rows = [HEADINGS, *((one.sheet, address(one.at), *one[2:]) for one in self.lines)]
@@ -53,7 +54,7 @@ class Carried:
 
     def told(self) -> Iterator[str]:
         """What was carried and what could not be, a line each."""
-        for number, own in enumerate(self.filled.own_sheets()):
+        for number, own in enumerate(self.own):
             yield f"copied as plain values: your sheet {own!r}, as {self.sheets[number].title!r}"
         if self.lines:
             words = "1 cell" if len(self.lines) == 1 else f"{len(self.lines)} cells"

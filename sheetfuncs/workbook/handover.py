@@ -43,7 +43,7 @@ def handover(options: argparse.Namespace) -> int:
         raise Refused(f"--season {following}: give a year from 1900 to 2200")
     inputs = _inputs(filled, year) | {"yard.year": float(following)}
     rows = _rows(filled, inputs)
-    carried = Carried(filled, f"Carried from {year or 'before'}", taken=(newcomer.TITLE,))
+    carried = Carried(filled, f"Carried from {year or 'before'}", anew=(newcomer.TITLE,))
     page = list(_page(filled, inputs, following))
     season = Season(filled.system, inputs, rows, newcomer=page, plains=carried.sheets)
     write(season, path, filled.edition, options.replace)
