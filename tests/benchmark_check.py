@@ -89,7 +89,8 @@ def main() -> int:
                 seconds, megabytes = measured(path)
                 failed += seconds > most or megabytes > MOST_MEGABYTES
                 print(
-                    f"{words}, {edition}: {seconds:.2f} s (wanted {most:g}), {megabytes:.0f} MB (wanted {MOST_MEGABYTES})"
+                    f"{words}, {edition}: {seconds:.2f} s (wanted {most:g}), "
+                    f"{megabytes:.0f} MB (wanted {MOST_MEGABYTES})"
                 )
     return 1 if failed else 0
 
