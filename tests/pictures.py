@@ -1,20 +1,23 @@
-"""Pictures of the sheets for the README, from the example as LibreOffice shows it on paper.
+"""Pictures for the README: the sheets of the example as LibreOffice shows them on paper, the report in a browser.
 
     python -m tests.pictures
 
-needs LibreOffice 24.8 or newer and pdftoppm.
+needs LibreOffice 24.8 or newer, pdftoppm and Chromium.
 """
 
 from __future__ import annotations
 
 import subprocess
 import tempfile
+from argparse import Namespace
 from pathlib import Path
 
-from tests import office
+from sheetfuncs.workbook.report import report
+from tests import browser, office
 from tests.templates import ROOT, filled
 
 FOLDER = ROOT / "examples" / "pictures"
+REPORT = (900, 1500)  # how much of the report's page is shown
 PAGES = {"weekend": "Weekend", "finish": "Finish", "season": "Season", "wall-card": "Wall card"}
 
 
@@ -33,6 +36,9 @@ def main() -> None:
             options = ["-r", "100", "-f", page, "-l", page, "-singlefile", "-png"]
             subprocess.run(["pdftoppm", *options, str(pdf), target], check=True)
             print(f"{target}.png")
+        page = folder / "report.html"
+        report(Namespace(files=[str(path)], html=str(page), replace=False))
+        browser.screenshot(page, FOLDER / "report.png", *REPORT)
 
 
 if __name__ == "__main__":

@@ -14,6 +14,8 @@ from sheetfuncs.workbook.parts import Chart
 if TYPE_CHECKING:
     from sheetfuncs.workbook.report import Section, Told
 
+TABLES_FIRST = 2  # the totals and where the sugar went; then come the charts
+
 STYLE = """
 :root { --paper: #fffdf8; --ink: #222222; --quiet: #666666; --rule: #ddd5cb; --first: #4a3728; --second: #b3701a;
   --head: #f3ece2; color-scheme: light dark; }
@@ -43,9 +45,9 @@ def html(told: Sequence[Told], sections: Sequence[Section], warnings: Sequence[s
     """The whole page."""
     title = escape(", ".join(one.name for one in told))
     body = [f"<h1>{title}</h1>", *(f'<p class="warning">{escape(words)}</p>' for words in warnings)]
-    for section in sections:
-        body += [f"<h2>{escape(section.title)}</h2>", *_table(section)]
-    body += _charts(told)
+    parts = [[f"<h2>{escape(section.title)}</h2>", *_table(section)] for section in sections]
+    for part in (*parts[:TABLES_FIRST], list(_charts(told)), *parts[TABLES_FIRST:]):
+        body += part
     body.append(f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p>')
     head = [
         "<!doctype html>",
