@@ -10,7 +10,7 @@ from typing import Any
 
 import openpyxl
 import pytest
-from edits import SMALL, Name, address, example, in_cell, part_of, typed, with_openpyxl, with_xml
+from edits import SMALL, Name, address, example, in_cell, part_of, quickly, typed, with_openpyxl, with_xml
 
 from sheetfuncs import __version__, cli
 from sheetfuncs.workbook.book import Season
@@ -133,9 +133,7 @@ EDITS: list[tuple[dict[Name, Any], str, Name, str]] = [
 @pytest.mark.parametrize(("edits", "weight", "place", "words"), EDITS, ids=[words for _, _, _, words in EDITS])
 def test_an_edit_is_noticed(edits: dict[Name, Any], weight: str, place: Name, words: str, tmp_path: Path) -> None:
     season = typed(example(), edits)
-    path = tmp_path / "season.xlsx"
-    season.write(path, "inline")
-    remarks = check_file(path)
+    remarks = check_file(quickly(season, tmp_path / "season.xlsx"))
     where = address(season, *((place,) if isinstance(place, str) else place))
     found = [one for one in remarks if (one.sheet, one.cell) == where and words in one.sentence]
     assert [one.weight for one in found] == [weight], remarks
