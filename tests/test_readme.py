@@ -47,7 +47,7 @@ def test_every_command_shown_runs(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
     commands = [line for block in blocks("sh") for line in block.splitlines() if line.startswith("sheetfuncs ")]
     assert commands
     for command in commands:
-        assert cli.main([*shlex.split(command)[1:]]) == 0, command
+        assert cli.main(shlex.split(command, comments=True)[1:]) == 0, command
 
 
 def test_pictures_and_files_named_are_there() -> None:
