@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import hashlib
 import json
+import shutil
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +14,7 @@ import pytest
 from edits import SMALL, Name, address, example, in_cell, part_of, quickly, typed, with_openpyxl, with_xml
 
 from sheetfuncs import __version__, cli
+from sheetfuncs.hosts.excel import live
 from sheetfuncs.workbook.book import Season
 from sheetfuncs.workbook.check import check_file
 from sheetfuncs.workbook.parts import ASK, MEND, TELL, Rows
@@ -363,3 +365,19 @@ def test_the_file_is_only_read(whole: Path) -> None:
     whole.chmod(0o444)
     check_file(whole)
     assert (hashlib.sha256(whole.read_bytes()).hexdigest(), whole.stat().st_mtime_ns) == before
+
+
+def test_a_file_or_the_open_workbook_but_not_both(whole: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["check"]) == cli.main(["check", str(whole), "--open"]) == 2
+    assert capsys.readouterr().err.count("give the file of a workbook, or --open") == 2
+
+
+def test_the_workbook_open_in_excel_is_checked_from_a_copy(
+    whole: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def copied(folder: Path) -> Path:
+        return Path(shutil.copy(whole, folder / "copy.xlsx"))
+
+    monkeypatch.setattr(live, "open_workbook_copy", copied)
+    assert cli.main(["check", "--open"]) == 0
+    assert capsys.readouterr().out == "Nothing to mend, nothing to look at.\n"
