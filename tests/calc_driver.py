@@ -84,6 +84,15 @@ class Driver:
             else:
                 cell.setValue(content)
 
+    def insert(self, what, at, count, sheet=0):
+        """Put in rows or columns before one, or a sheet, as a user does after taking the protection off."""
+        if what == "Sheet":
+            self.document.Sheets.insertNewByName(f"Sheet {at}", at)
+            return
+        place = self.document.Sheets.getByIndex(sheet)
+        place.unprotect("")
+        getattr(place, what).insertByIndex(at, count)
+
     def fill_array(self, address, formula, sheet=0):
         self.document.Sheets.getByIndex(sheet).getCellRangeByName(address).setArrayFormula(formula)
 

@@ -26,6 +26,7 @@ Cells = Mapping[At, Cell]
 class Contents(NamedTuple):
     """One workbook.  `besides` says in words what it holds that is no cell: pictures, macros."""
 
+    file: str
     sheets: Mapping[str, Cells]
     properties: Mapping[str, str]
     names: Mapping[str, str]

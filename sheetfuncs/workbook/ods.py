@@ -34,7 +34,7 @@ def read(archive: zipfile.ZipFile, file: str) -> Contents:
         reader.read(stream)
     pictures = sum(name.startswith("Pictures/") for name in archive.namelist())
     besides = (f"{pictures} picture{'s' if pictures > 1 else ''}",) if pictures else ()
-    return Contents(reader.sheets, _properties(archive), reader.names, reader.notes, besides)
+    return Contents(file, reader.sheets, _properties(archive), reader.names, reader.notes, besides)
 
 
 def _properties(archive: zipfile.ZipFile) -> dict[str, str]:

@@ -196,8 +196,11 @@ class Found:
         else:
             last = self._last_row(block, page, row, columns, end)
             if last - row > MOST_ROWS:
-                raise Refused(f"{sheet.title}: a table goes down to row {last + 1:,}; it can have {MOST_ROWS:,} rows")
-            rows = list(range(row + 1, last + 1))
+                place = f"{self.contents.file}: {self.titles[sheet.title]}"
+                raise Refused(f"{place}: filled down to row {last + 1:,}; a table can have {MOST_ROWS:,} rows")
+            filled = {at for at, column in page.cells if column in columns.values()}
+            kept = any(column.formula for column in block.columns)  # else an empty row is a row like any other
+            rows = [at for at in range(row + 1, last + 1) if at in filled or not kept]
         for key, column in columns.items():
             self.cells[f"{block.key}.{key}"] = [None if at is None else (at, column) for at in rows]
 

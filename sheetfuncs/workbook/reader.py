@@ -119,6 +119,7 @@ def _xlsx(path: Path, content: bytes, archive: zipfile.ZipFile) -> Contents:
             if (known := sheets.get(title, {}).get(spot)) and known.formula:
                 sheets[title][spot] = known._replace(value=_by_calendar(cell.value))
     return Contents(
+        str(path),
         {sheet.title: sheets.get(sheet.title, {}) for sheet in book.worksheets},
         {one.name: str(one.value) for one in book.custom_doc_props.props if one.name},
         {name: str(one.attr_text or "") for name, one in book.defined_names.items()},

@@ -14,7 +14,8 @@ from sheetfuncs.hosts import trace
 from sheetfuncs.workbook.book import STAMP_VERSION, TODAY
 from sheetfuncs.workbook.contents import At, Cell, serial
 from sheetfuncs.workbook.filled import Filled, address
-from sheetfuncs.workbook.parts import ASK, MEND, TELL
+from sheetfuncs.workbook.kinds import typed
+from sheetfuncs.workbook.parts import ASK, DATE, MEND, TELL
 from sheetfuncs.workbook.remarks import Remark, label
 
 CLOSE = 1e-6  # two programs' last digits, and a time stored to the second
@@ -37,10 +38,8 @@ class Computed(NamedTuple):
 
 def saved_on(filled: Filled) -> datetime.date | None:
     """The day for which the workbook's values were stored, if it follows the calendar."""
-    value = filled.cell(TODAY).value
-    if TODAY in filled.season.inputs or not isinstance(value, datetime.date):
-        return None
-    return value.date() if isinstance(value, datetime.datetime) else value
+    value = typed(DATE, filled.cell(TODAY).value)
+    return value if TODAY not in filled.season.inputs and isinstance(value, datetime.date) else None
 
 
 def of_formulas(filled: Filled) -> Iterator[Remark]:
