@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sheetfuncs.formulas.finish import FLOATING, PAN_READING
+from sheetfuncs.formulas.finish import FLOATING
 from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
 from sheetfuncs.workbook.parts import (
     BRIX,
@@ -10,32 +10,23 @@ from sheetfuncs.workbook.parts import (
     DATE,
     DIFFERENCE,
     LENGTH,
-    MINUTES,
     SMALL,
     TEMPERATURE,
     TEXT,
-    TIME,
     VOLUME,
     WORDS,
     Block,
-    Chart,
-    Column,
     Field,
     Fields,
     Rows,
-    Series,
     Sheet,
-    Table,
     Units,
 )
-from sheetfuncs.workbook.sheets.phrases import ask, first_found, mend, not_a_number, not_a_time, of_row, rounded, when
+from sheetfuncs.workbook.sheets import finish_log
+from sheetfuncs.workbook.sheets.phrases import ask, first_found, of_row, rounded, when
 
-LOG_COLUMN = 6  # where the readings stand, beside the batch
 TOP = 3
 BATCH_ROWS = 62  # a batch, its check in the cup and its chart
-PACE_OVER = 6  # readings from which the pace is measured
-NOISY = 4  # °Brix: a reading less sure than this tells no pace yet
-CALLS = 3  # minutes before the end at which nobody leaves the pan
 FITS = '"Fits."'
 
 
@@ -48,9 +39,9 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         fields = _fields(units, batch, top)
         blocks += [fields, _check(units, batch, top + len(fields.fields) + 2)]
         blocks += [
-            _log(units, batch, top, rows.readings),
-            _goal(units, batch, top + 35),
-            _chart(units, batch, top + 40),
+            finish_log.log(units, batch, top, rows.readings),
+            finish_log.goal_line(units, batch, top + 35),
+            finish_log.chart(units, batch, top + 40),
         ]
     return Sheet(
         "Finish",
@@ -268,115 +259,4 @@ def _check(units: Units, batch: int, top: int) -> Fields:
             ),
         ),
         row=top,
-    )
-
-
-def _log(units: Units, batch: int, top: int, rows: int) -> Table:
-    me, goal = f"batch{batch}", f"@batch{batch}.goal"
-    higher = f"BRIX_BY_BOIL([reading]+@{me}.error,@{me}.water,UNITS)"
-    findings = (
-        not_a_time("time"),
-        not_a_number("reading", "The reading"),
-        mend("AND(ISNUMBER([time-1]),ISNUMBER([time]),N([time])<N([time-1]))", "Time runs backwards: check it."),
-        ask(f"AND(ISNUMBER([reading]),N([reading])<N(@{me}.water))", "Not boiling yet, or the water reading is wrong."),
-    )
-    done = f'IF([reading]>={goal},IF([reading]>={goal}+{units.pick(2, 1)},"TAKE IT OFF: too far, it is thick.","TAKE IT OFF"),'
-    wait = (
-        f'IF(ISNUMBER([minutes]),IF([minutes]<={CALLS},"Stay with it: about "&{rounded("[minutes]", 0)}&" minutes.",'
-        f'"About "&{rounded("[minutes]", 0)}&" minutes still."),"")'
-    )
-    return Table(
-        f"readings{batch}",
-        "",
-        (
-            Column("time", "Time", TIME),
-            Column(
-                "reading",
-                f"Thermometer, {units.temperature}",
-                TEMPERATURE,
-                limits=units.limits(PAN_READING),
-            ),
-            Column(
-                "brix",
-                "°Brix now",
-                BRIX,
-                when(f"COUNT([reading],@{me}.water)=2", f"BRIX_BY_BOIL([reading],@{me}.water,UNITS)"),
-            ),
-            Column("error", "give or take", BRIX, when("ISNUMBER([brix])", f"{higher}-[brix]")),
-            Column(
-                "cold",
-                f"In the pan, cold, {units.volume}",
-                VOLUME,
-                when(f"AND(N([brix])>0.1,ISNUMBER(@{me}.syrup))", f"SYRUP_FROM_SAP(@{me}.syrup,@yard.target,[brix])"),
-            ),
-            Column(
-                "water_left",
-                f"Water left, {units.volume}",
-                VOLUME,
-                when("ISNUMBER([cold])", "IF([brix]>=@yard.target,0,BOIL_WATER([cold],[brix],@yard.target))"),
-            ),
-            Column(
-                "minutes",
-                "Minutes left",
-                MINUTES,
-                when(
-                    "ISNUMBER([water_left])",
-                    f"FINISH_MINUTES([cold],[brix],@yard.target,IF(AND(N([pace])>0,[error]<={NOISY}),[pace],@{me}.rate))",
-                ),
-            ),
-            Column(
-                "do",
-                "Do",
-                WORDS,
-                first_found(findings, f'IF(ISNUMBER([reading]),{done}{wait}),"")'),
-                width=56,
-                findings=findings,
-            ),
-            Column("said", "Said last", TEXT, 'IF([do]="",[said-1],[do])', hidden=True),
-            Column(
-                "pace",
-                "Measured pace, an hour",
-                VOLUME,
-                f"IFERROR(-SLOPE([water_left~{PACE_OVER - 1}],[time~{PACE_OVER - 1}])/24,0)",
-                hidden=True,
-            ),
-        ),
-        rows,
-        row=top,
-        column=LOG_COLUMN,
-    )
-
-
-def _goal(units: Units, batch: int, top: int) -> Fields:
-    """The two ends of the target line in the chart."""
-    times = f"@readings{batch}.time"
-    goal = f'IF(ISNUMBER(@batch{batch}.goal),@batch{batch}.goal,"")'
-
-    def end(key: str, words: str, function: str) -> Field:
-        height = Field(f"{key}_reading", "", TEMPERATURE, goal)
-        return Field(key, words, TIME, f'IF(COUNT({times})=0,"",{function}({times}))', beside=height)
-
-    return Fields(
-        f"line{batch}",
-        "",
-        (end("first", "Target line in the chart, from", "MIN"), end("last", "to", "MAX")),
-        row=top,
-    )
-
-
-def _chart(units: Units, batch: int, top: int) -> Chart:
-    return Chart(
-        f"Batch {batch}: the run and its target",
-        "scatter",
-        (
-            Series("thermometer", f"readings{batch}.time", f"readings{batch}.reading"),
-            Series("target", f"line{batch}.first", f"line{batch}.first_reading", rows=2),
-        ),
-        "",
-        units.temperature,
-        row=top,
-        column=0,
-        x_kind=TIME,
-        width=590,
-        height=380,
     )

@@ -55,32 +55,21 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         ),
         span=2,
     )
-    barometer = Table(
+    barometer = _boils(
+        units,
         "by_barometer",
         "Here, by the forecast's barometer",
-        (
-            Column("barometer", f"Barometer, {units.pressure}", PRESSURE, fixed=BAROMETERS[system]),
-            Column(
-                "pressure",
-                f"Air at the pan, {units.pressure}",
-                PRESSURE,
-                "AIR_PRESSURE_HERE([barometer],N(@yard.elevation),UNITS)",
-            ),
-            Column("water", f"Water boils, {t}", TEMPERATURE, when("TRUE", "WATER_BOILS([pressure],UNITS)")),
-            Column("syrup", f"Syrup, {t}", TEMPERATURE, when("TRUE", "FINISH_TEMP(@yard.target,[pressure],UNITS)")),
-        ),
-        len(BAROMETERS[system]),
+        Column("barometer", f"Barometer, {units.pressure}", PRESSURE, fixed=BAROMETERS[system]),
+        f"Air at the pan, {units.pressure}",
+        "AIR_PRESSURE_HERE([barometer],N(@yard.elevation),UNITS)",
     )
-    elevation = Table(
+    elevation = _boils(
+        units,
         "by_elevation",
         "Elsewhere, on a standard day",
-        (
-            Column("elevation", f"Elevation, {units.elevation}", ELEVATION, fixed=ELEVATIONS[system]),
-            Column("pressure", f"Air, {units.pressure}", PRESSURE, "AIR_PRESSURE([elevation],UNITS)"),
-            Column("water", f"Water boils, {t}", TEMPERATURE, when("TRUE", "WATER_BOILS([pressure],UNITS)")),
-            Column("syrup", f"Syrup, {t}", TEMPERATURE, when("TRUE", "FINISH_TEMP(@yard.target,[pressure],UNITS)")),
-        ),
-        len(ELEVATIONS[system]),
+        Column("elevation", f"Elevation, {units.elevation}", ELEVATION, fixed=ELEVATIONS[system]),
+        f"Air, {units.pressure}",
+        "AIR_PRESSURE([elevation],UNITS)",
     )
     cups = Table(
         "by_cup",
@@ -117,3 +106,15 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         widths=(13, 13, 13, 13, 4, 13, 20),
         portrait=True,
     )
+
+
+def _boils(units: Units, key: str, title: str, first: Column, heading: str, pressure: str) -> Table:
+    """Where water and syrup boil, by what stands in the first column."""
+    t = units.temperature
+    columns = (
+        first,
+        Column("pressure", heading, PRESSURE, pressure),
+        Column("water", f"Water boils, {t}", TEMPERATURE, when("TRUE", "WATER_BOILS([pressure],UNITS)")),
+        Column("syrup", f"Syrup, {t}", TEMPERATURE, when("TRUE", "FINISH_TEMP(@yard.target,[pressure],UNITS)")),
+    )
+    return Table(key, title, columns, len(first.fixed))
