@@ -23,19 +23,19 @@ MOST_BATCHES = 40
 EMPTY = Cell(None)
 PASSED_OVER = ("xlwings.conf",)  # sheets of programs, with nothing of the season
 
-# The table that each number of rows belongs to.
+# The tables that each number of rows belongs to; those of the readings end in the number of their batch.
 TABLES = {
-    "collections": "collection.date",
-    "lots": "storage.lot",
-    "boils": "boil.date",
-    "readings": "readings1.time",
-    "bottlings": "bottles.date",
-    "thermometers": "thermometers.name",
-    "pans": "pans.name",
-    "containers": "containers.name",
-    "jars": "jars.name",
-    "trees": "trees.name",
-    "past": "past.season",
+    "collections": "collection",
+    "lots": "storage",
+    "boils": "boil",
+    "readings": "readings",
+    "bottlings": "bottles",
+    "thermometers": "thermometers",
+    "pans": "pans",
+    "containers": "containers",
+    "jars": "jars",
+    "trees": "trees",
+    "past": "past",
 }
 
 
@@ -68,8 +68,11 @@ class Filled:
         self.season = Season(self.system, self._inputs(), self.rows, today)
 
     def _rows(self, rows: Rows) -> Rows:
-        lengths = {key: len(self.found.cells.get(name, ())) for key, name in TABLES.items()}
-        return rows._replace(**{key: length for key, length in lengths.items() if length})
+        lengths: dict[str, int] = {}
+        for name, spots in self.found.cells.items():
+            table = name.partition(".")[0].rstrip("0123456789")
+            lengths[table] = max(len(spots), lengths.get(table, 0))
+        return rows._replace(**{key: lengths[table] for key, table in TABLES.items() if lengths.get(table)})
 
     def _inputs(self) -> dict[str, Any]:
         found: dict[str, Any] = {}
@@ -99,8 +102,8 @@ class Filled:
 
     def at(self, name: str, offset: int = 0) -> At | None:
         """Where a cell stands in the file, if it is there."""
-        spots = self.spots(name)
-        return spots[offset] if offset < len(spots) else None
+        spots = self.found.cells.get(name, ())
+        return spots[offset] if offset < min(len(spots), self.layout.spots[name].height) else None
 
     def sheet_of(self, name: str) -> str:
         """The title in the file of the sheet that a cell is on."""
