@@ -87,16 +87,16 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             mend("N([volume])<0", "Volume is less than nothing: is the sign right?"),
             outside("brix", units.limits(STRENGTH), "°Brix"),
             ask('AND(ISNUMBER([volume]),[brix]="")', "No °Brix: its sugar is not counted."),
-            mend(f'AND([lot]<>"",{boiled}>1)', "This lot went into two boils."),
-            mend(f'AND([lot]<>"",ISNUMBER([meant]),{boiled}>0)', "In a boil and in a batch: it can only be used once."),
+            mend('AND([lot]<>"",[boils]>1)', "This lot went into two boils."),
+            mend('AND([lot]<>"",ISNUMBER([meant]),[boils]>0)', "In a boil and in a batch: it can only be used once."),
             mend("AND(ISNUMBER([used]),ISNUMBER([put]),N([used])<N([put]))", "Used before it was put in."),
-            ask(f'AND([lot]<>"",[used]="",{boiled}>0)', "It went into a boil: write the day under Used on."),
+            ask('AND([lot]<>"",[used]="",[boils]>0)', "It went into a boil: write the day under Used on."),
             ask(
                 'AND(ISNUMBER([meant]),[used]="",COUNTIF(@bottles.batch,[meant])>0)',
                 "Its batch is bottled: write the day under Used on.",
             ),
             ask(
-                f'AND([lot]<>"",ISNUMBER([used]),[meant]="",{boiled}=0)',
+                'AND([lot]<>"",ISNUMBER([used]),[meant]="",[boils]=0)',
                 "Used, but no boil names it and it has no batch.",
             ),
             ask(
@@ -108,6 +108,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             ask("AND(ISNUMBER([left]),N([left])<0)", "Past its time: smell and look; throw it out if it is off."),
             ask("AND(ISNUMBER([left]),N([left])<1)", "Boil it today, or bring it back to a boil."),
         ),
+        Column("boils", "Boils that name it", COUNT, f'IF([lot]="",0,{boiled})', hidden=True),
         Column("open", "In store", COUNT, 'IF(AND(ISNUMBER([volume]),[used]=""),1,0)', hidden=True),
         Column(
             "kept_at",
