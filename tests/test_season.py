@@ -205,6 +205,23 @@ def strength_with(water: float, syrup: float, target: float) -> float:
     return low
 
 
+def test_an_old_forecast_decides_nothing() -> None:
+    """Days that are over do not count, and after three days a new forecast is asked for."""
+    warm = {"forecast.low": [26.0] + [40.0] * 9, "forecast.high": [44.0] + [50.0] * 9}
+    for starts, run, pull in (
+        (datetime.date(2026, 3, 28), "Likely on 28 Mar.", "Pull the taps: 9 nights in a row stay above freezing."),
+        (None, "Likely on 28 Mar.", "Pull the taps: 9 nights in a row stay above freezing."),
+        (datetime.date(2026, 3, 24), "Not in this forecast.", "The forecast is over 3 days old: copy a new one."),
+        (
+            datetime.date(2026, 3, 1),
+            "Copy a forecast into Forecast.",
+            "The forecast is over 3 days old: copy a new one.",
+        ),
+    ):
+        season = computed("US", warm | {"weekend.today": datetime.date(2026, 3, 28), "signs.starts": starts})
+        assert (season.value("now.run"), season.value("now.pull")) == (run, pull)
+
+
 def amounts(least: float, most: float) -> st.SearchStrategy[float]:
     return st.floats(least, most).map(lambda value: round(value, 2))
 

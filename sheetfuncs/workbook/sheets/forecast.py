@@ -22,6 +22,7 @@ from sheetfuncs.workbook.sheets.phrases import look, mend, not_a_number, numbers
 
 DAYS_AHEAD = 10
 WARM_NIGHTS = 7  # common practice, no source
+OLD = 3  # days after which a forecast no longer decides
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
@@ -31,7 +32,12 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         "forecast",
         "",
         (
-            Column("date", "Day", DATE, "IF(ISNUMBER([date-1]),[date-1]+1,@weekend.today)"),
+            Column(
+                "date",
+                "Day",
+                DATE,
+                "IF(ISNUMBER([date-1]),[date-1]+1,IF(ISNUMBER(@signs.starts),@signs.starts,@weekend.today))",
+            ),
             Column("low", f"Low of the night before, {units.temperature}", TEMPERATURE, limits=units.limits(NIGHT)),
             Column("high", f"High of the day, {units.temperature}", TEMPERATURE, limits=units.limits(DAY)),
             Column(
@@ -54,8 +60,9 @@ def sheet(units: Units, rows: Rows) -> Sheet:
     )
     signs = Fields(
         "signs",
-        "Signs that the season ends",
+        "The forecast, and signs that the season ends",
         (
+            Field("starts", "First day of the forecast", DATE, note="the day it was copied; blank: today"),
             Field("buds", "Buds are swelling", TEXT, choices=("yes", "no")),
             Field("cloudy", "Sap is cloudy, yellow or thick", TEXT, choices=("yes", "no")),
             Field("smell", "Sap smells off, or syrup tastes of buds", TEXT, choices=("yes", "no")),
@@ -66,11 +73,13 @@ def sheet(units: Units, rows: Rows) -> Sheet:
                 WORDS,
                 'IF(OR(@signs.smell="yes",@signs.cloudy="yes"),'
                 '"Pull the taps: the sap is turning.",'
+                f"IF(N(@signs.starts)*(@weekend.today-N(@signs.starts)>{OLD}),"
+                f'"The forecast is over {OLD} days old: copy a new one.",'
                 f"IF(@signs.warm>={WARM_NIGHTS},"
                 f'"Pull the taps: "&@signs.warm&" nights in a row stay above freezing.",'
                 'IF(@signs.buds="yes","Boil a little and taste it: buds are swelling.",'
                 f"IF(COUNT(@forecast.low)<{WARM_NIGHTS},"
-                f'"Fill in at least {WARM_NIGHTS} nights to judge.","Leave the taps in."))))',
+                f'"Fill in at least {WARM_NIGHTS} nights to judge.","Leave the taps in.")))))',
             ),
         ),
     )

@@ -33,7 +33,7 @@ def _steps(units: Units) -> tuple[str, ...]:
         "1. Before the thaw: be sure which trees are maples and measure their girth. Yard says how many taps each can bear. "
         f"Drill {u('5/16 in wide and 1.5 to 2 in', '8 mm wide and 4 to 5 cm')} deep, a little upward, away from old holes.",
         "2. Fill in Yard: elevation, thermometers, containers, pans, jars. The elevation matters most.",
-        "3. Each week: copy the forecast's lows and highs into Forecast. Sap runs after a freezing night and a thaw.",
+        "3. Each week: copy the forecast's first day, lows and highs into Forecast. Sap runs after a freezing night and a thaw.",
         "4. Each time you bring sap in: strain it, stir it, read its sugar, and write a row in Collection. Ice on top is "
         "nearly water: throw out up to a third, let the rest melt.",
         f"5. Keep sap as cold as milk ({u('38 °F', '3 °C')} or colder). Give each container a row in Storage, with a lot name on it. "

@@ -81,6 +81,11 @@ def _today(units: Units) -> Fields:
 
 def _answers(units: Units) -> Fields:
     v, t = units.volume, units.temperature
+    ahead = '@forecast.date,">="&@weekend.today'
+
+    def days(run: str) -> str:
+        return f'COUNTIFS(@forecast.run,"{run}",{ahead})'
+
     store = "@storage.open,1"
     first = "MATCH(1,@storage.first,0)"
     lot, by, left = (f"INDEX(@storage.{key},{first})" for key in ("lot", "by", "left"))
@@ -182,11 +187,14 @@ def _answers(units: Units) -> Fields:
                 "run",
                 "7. Will it run?",
                 WORDS,
-                'IF(COUNT(@forecast.run)=0,"Copy a forecast into Forecast.",IF(COUNTIF(@forecast.run,2)>0,"Likely on "&'
-                f'{day("@now.run_day")}&IF(COUNTIF(@forecast.run,2)>1,", and "&(COUNTIF(@forecast.run,2)-1)&" more of the days ahead.","."),'
-                'IF(COUNTIF(@forecast.run,1)>0,"Maybe, on "&COUNTIF(@forecast.run,1)&" of the days ahead.","Not in this forecast.")))',
+                f'IF({days(">=0")}=0,"Copy a forecast into Forecast.",IF({days("2")}>0,"Likely on "&{day("@now.run_day")}&'
+                f'IF({days("2")}>1,", and "&({days("2")}-1)&" more of the days ahead.","."),'
+                f'IF({days("1")}>0,"Maybe, on "&{days("1")}&" of the days ahead.","Not in this forecast.")))',
                 beside=Field(
-                    "run_day", "", DATE, 'IF(COUNTIF(@forecast.run,2)=0,"",MINIFS(@forecast.date,@forecast.run,2))'
+                    "run_day",
+                    "",
+                    DATE,
+                    f'IF({days("2")}=0,"",MINIFS(@forecast.date,@forecast.run,2,{ahead}))',
                 ),
                 note="next likely day",
             ),
