@@ -18,12 +18,6 @@ def has_calls(formula: str) -> bool:
     return _OURS.search(formula) is not None
 
 
-def names_called(formula: str) -> set[str]:
-    """The functions of the catalogue that a formula calls."""
-    return {found[1] for found in _OURS.finditer(formula)}
-
-
-@functools.cache
 def as_stored(formula: str, edition: str, system: str) -> str:
     """A formula as it stands in the file: UNITS filled in and, inline, each call written out.
 

@@ -19,7 +19,7 @@ from xlsxwriter.worksheet import Worksheet
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import trace
 from sheetfuncs.workbook import calls, parts, styles
-from sheetfuncs.workbook.layout import Layout, cells_of, first_row, height
+from sheetfuncs.workbook.layout import Layout, cells_of, first_row
 from sheetfuncs.workbook.parts import Chart, Column, Field, Fields, Macros, Plain, Series, Sheet, Table, Text, Units
 
 # What a user may still do on a protected sheet; there is no password.
@@ -303,8 +303,3 @@ class Writer:
         if chart.kind == "scatter":
             look["marker"] = {"type": "none"} if number else {"type": "circle", "size": 4, "fill": {"color": colour}}
         return {"name": series.name, "categories": x, "values": y, **look}
-
-
-def last_row(sheet: Sheet, layout: Layout) -> int:
-    """The last row that a sheet uses."""
-    return max(layout.starts[sheet.title, number] + height(block) for number, block in enumerate(sheet.blocks))

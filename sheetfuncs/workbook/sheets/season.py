@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from sheetfuncs.formulas.vocabulary import STRENGTH
 from sheetfuncs.workbook.parts import (
     BRIX,
@@ -238,8 +240,9 @@ def _past(units: Units, rows: Rows) -> Table:
 
 def _charts(units: Units) -> tuple[Chart, ...]:
     """Beside the totals and the ledger."""
+    chart = partial(Chart, width=CHART[0], height=CHART[1])
     return (
-        Chart(
+        chart(
             f"Sap so far, {units.volume}",
             "scatter",
             (Series("sap", "collection.date", "collection.sap_sum"),),
@@ -248,10 +251,8 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             row=3,
             column=7,
             x_kind=DATE,
-            width=CHART[0],
-            height=CHART[1],
         ),
-        Chart(
+        chart(
             f"Sugar by day, {units.mass}",
             "column",
             (Series("sugar", "collection.date", "collection.sugar"),),
@@ -260,10 +261,8 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             row=17,
             column=7,
             x_kind=DATE,
-            width=CHART[0],
-            height=CHART[1],
         ),
-        Chart(
+        chart(
             f"Syrup by batch, {units.volume}",
             "column",
             (
@@ -274,10 +273,8 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             units.volume,
             row=3,
             column=12,
-            width=CHART[0],
-            height=CHART[1],
         ),
-        Chart(
+        chart(
             f"Where the sugar went, {units.mass}",
             "bar",
             (Series("sugar", "ledger.what", "ledger.mass"),),
@@ -285,7 +282,5 @@ def _charts(units: Units) -> tuple[Chart, ...]:
             "",
             row=17,
             column=12,
-            width=CHART[0],
-            height=CHART[1],
         ),
     )
