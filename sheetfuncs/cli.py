@@ -48,35 +48,35 @@ def functions(options: argparse.Namespace) -> int:
 
 def new(options: argparse.Namespace) -> int:
     """A season workbook."""
-    from sheetfuncs.workbook.new import new as write_new
+    from sheetfuncs.workbook.commands.new.new import new as write_new
 
     return write_new(options)
 
 
 def check(options: argparse.Namespace) -> int:
     """What looks wrong in a season workbook."""
-    from sheetfuncs.workbook.check import check as check_workbook
+    from sheetfuncs.workbook.commands.check.check import check as check_workbook
 
     return check_workbook(options)
 
 
 def report(options: argparse.Namespace) -> int:
     """The season in a page."""
-    from sheetfuncs.workbook.report import report as report_workbooks
+    from sheetfuncs.workbook.commands.report.report import report as report_workbooks
 
     return report_workbooks(options)
 
 
 def convert(options: argparse.Namespace) -> int:
     """A season workbook in other units or another edition."""
-    from sheetfuncs.workbook.convert import convert as convert_workbook
+    from sheetfuncs.workbook.commands.renew.convert import convert as convert_workbook
 
     return convert_workbook(options)
 
 
 def handover(options: argparse.Namespace) -> int:
     """Next season's workbook."""
-    from sheetfuncs.workbook.handover import handover as hand_over
+    from sheetfuncs.workbook.commands.renew.handover import handover as hand_over
 
     return hand_over(options)
 
@@ -92,8 +92,8 @@ def calc_addin(options: argparse.Namespace) -> int:
 
 def excel_addin(options: argparse.Namespace) -> int:
     """The folder that Excel for Windows needs."""
-    from sheetfuncs.workbook.excel_folder import write_folder
-    from sheetfuncs.workbook.new import unit_system
+    from sheetfuncs.workbook.commands.excel_folder import write_folder
+    from sheetfuncs.workbook.commands.new.new import unit_system
 
     print("\n".join(write_folder(options.folder, unit_system(options.units), options.replace)))
     return 0

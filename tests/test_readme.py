@@ -7,9 +7,9 @@ import shlex
 from pathlib import Path
 
 import pytest
-from readme import README, with_table
 
 from sheetfuncs import cli
+from tests.tools.readme import README, with_table
 
 TEXT = README.read_text(encoding="utf-8")
 
@@ -19,7 +19,7 @@ def blocks(kind: str) -> list[str]:
 
 
 def test_the_table_of_functions_is_up_to_date() -> None:
-    assert with_table(TEXT) == TEXT, "run: python -m tests.readme"
+    assert with_table(TEXT) == TEXT, "run: python -m tests.tools.readme"
 
 
 def test_the_python_example_gives_what_it_shows() -> None:

@@ -7,9 +7,9 @@ import datetime
 from importlib import resources
 from typing import Any
 
-from sheetfuncs.workbook import measures, parts
-from sheetfuncs.workbook.kinds import named
-from sheetfuncs.workbook.parts import Sheet
+from sheetfuncs.workbook.model import measures, parts
+from sheetfuncs.workbook.model.kinds import named
+from sheetfuncs.workbook.model.parts import Sheet
 
 SYSTEM = "US"  # the example's own units
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sheetfuncs.workbook.parts import Rows, Sheet, Units
+from sheetfuncs.workbook.model.parts import Rows, Sheet, Units
 from sheetfuncs.workbook.sheets import (
     boil,
     bottles,

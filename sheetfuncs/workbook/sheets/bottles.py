@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sheetfuncs.formulas.syrup import LIGHT
 from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     COUNT,
     DATE,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sheetfuncs.formulas.finish import PRISM
 from sheetfuncs.formulas.vocabulary import ICE_BRIX, ICE_SHARE, STRENGTH
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     COUNT,
     DATE,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from sheetfuncs.formulas.finish import PAN_READING
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     MINUTES,
     TEMPERATURE,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from sheetfuncs.formulas.taps import DAY, NIGHT
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     COUNT,
     DATE,
     TEMPERATURE,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sheetfuncs.workbook.parts import Rows, Sheet, Text, Units
+from sheetfuncs.workbook.model.parts import Rows, Sheet, Text, Units
 from sheetfuncs.workbook.sheets.cautions import SHORT
 
 ACROSS = 10

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sheetfuncs.workbook.parts import Sheet, Text
+from sheetfuncs.workbook.model.parts import Sheet, Text
 
 TITLE = "Newcomer"
 ACROSS = 10

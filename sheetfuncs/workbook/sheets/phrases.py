@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from sheetfuncs.formulas.quantities import Limits
-from sheetfuncs.workbook.parts import ASK, MEND, TELL, WORDS, Column, Finding
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, WORDS, Column, Finding
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 

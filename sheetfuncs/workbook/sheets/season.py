@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from sheetfuncs.formulas.vocabulary import STRENGTH
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     COUNT,
     DATE,

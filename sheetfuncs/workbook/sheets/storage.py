@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sheetfuncs.formulas.sap import KEPT_AT
 from sheetfuncs.formulas.vocabulary import STRENGTH
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     COUNT,
     DATE,

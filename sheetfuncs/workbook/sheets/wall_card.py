@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     ELEVATION,
     NUMBER,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from sheetfuncs.formulas.air import BAROMETER
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     BRIX,
     COUNT,
     DATE,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from sheetfuncs.formulas.boil import EFFICIENCY, HEATING_VALUE
 from sheetfuncs.formulas.sap import KEPT_AT
 from sheetfuncs.formulas.vocabulary import JAR, PLACE, WATER_READING
-from sheetfuncs.workbook.parts import (
+from sheetfuncs.workbook.model.parts import (
     AREA,
     BRIX,
     COUNT,

@@ -1,0 +1,1 @@
+"""What the command line does with workbooks, a module or a folder each."""

@@ -1,0 +1,1 @@
+"""`sheetfuncs check`: what was typed, and what became of what is computed."""

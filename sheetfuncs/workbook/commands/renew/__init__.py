@@ -1,0 +1,1 @@
+"""A workbook written anew from an older one: `convert` and `handover`."""

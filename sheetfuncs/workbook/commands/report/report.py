@@ -1,0 +1,157 @@
+"""A season told in a page: as text, or as one HTML page with its charts; several seasons side by side."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+from typing import NamedTuple
+
+from sheetfuncs.files import Refused, new_file
+from sheetfuncs.workbook.commands.check.check import check_filled
+from sheetfuncs.workbook.commands.report import page
+from sheetfuncs.workbook.model.kinds import WORDY, show
+from sheetfuncs.workbook.model.measures import all_converted
+from sheetfuncs.workbook.model.parts import MEND, Column, Fields, Sheet, Table
+from sheetfuncs.workbook.read.filled import Filled
+from sheetfuncs.workbook.season import Season
+
+TOLD = "Season"  # the sheet that a report tells
+AT_ONCE = 12  # seasons side by side
+
+
+class Told(NamedTuple):
+    """A workbook's season: its name, computed, and how many things in it must be mended."""
+
+    name: str
+    season: Season
+    to_mend: int
+
+
+class Section(NamedTuple):
+    """A part of a report: a title, headings, and rows of words; `left` says which columns are words."""
+
+    title: str
+    headings: Sequence[str]
+    left: Sequence[bool]
+    rows: Sequence[Sequence[str]]
+
+
+def report(options: argparse.Namespace) -> int:
+    """Tell the seasons of workbooks, and write the page if one is wanted."""
+    if len(options.files) > AT_ONCE:
+        raise Refused(f"report: {len(options.files)} workbooks; at most {AT_ONCE} stand side by side")
+    told = read(options.files)
+    out = Path(options.html) if options.html else None
+    if out and any(Path(file).exists() and out.exists() and out.samefile(file) for file in options.files):
+        raise Refused(f"{out}: this is a workbook that is read; choose another name for the page")
+    if out:
+        with new_file(out, options.replace) as part:
+            part.write_text(page.html(told, sections(told), warnings(told)), encoding="utf-8")
+    print(as_text(told, sections(told)))
+    if out:
+        print(f"\nwritten: {out}")
+    return 0
+
+
+def read(files: Sequence[str]) -> list[Told]:
+    """The seasons of workbooks, recomputed, in the units of the first."""
+    told: list[Told] = []
+    for file in files:
+        filled = Filled(Path(file))
+        to_mend = sum(one.weight == MEND for one in check_filled(filled))
+        season = filled.season
+        if told and (system := told[0].season.units.system) != filled.system:
+            season = Season(system, all_converted(filled.cells, season.inputs, filled.system, system), filled.rows)
+            season.compute()
+        told.append(Told(_name(filled, {one.name for one in told}), season, to_mend))
+    return told
+
+
+def _name(filled: Filled, taken: set[str]) -> str:
+    """What a season is called: its yard and year, or its file."""
+    yard, year = filled.season.inputs.get("yard.name"), filled.season.inputs.get("yard.year")
+    words = [str(yard)] if yard else []
+    words += [f"{year:.0f}"] if isinstance(year, float) else []
+    name = " ".join(words) or filled.path.stem
+    return f"{name} ({filled.path.stem})" if name in taken else name
+
+
+def sections(told: Sequence[Told]) -> list[Section]:
+    """What there is to tell: of one season all of its sheet, of several what can be compared."""
+    sheet = next(sheet for sheet in told[0].season.sheets if sheet.title == TOLD)
+    found = _side_by_side(told, sheet) if len(told) > 1 else _alone(told[0].season, sheet)
+    return [section for section in found if section.rows]
+
+
+def _alone(season: Season, sheet: Sheet) -> Iterator[Section]:
+    units = season.units
+    for block in sheet.blocks:
+        if isinstance(block, Fields):
+            yield _totals([season], block, ["", ""])
+        elif isinstance(block, Table):
+            columns = [column for column in block.columns if not column.hidden]
+            rows = [
+                [show(column.kind, season.shown(f"{block.key}.{column.key}", row), units) for column in columns]
+                for row in range(block.rows)
+            ]
+            told = [row for row in rows if any(_says(column, text) for column, text in zip(columns, row, strict=True))]
+            left = [column.kind in WORDY for column in columns]
+            yield Section(block.title, [column.heading for column in columns], left, told)
+
+
+def _says(column: Column, text: str) -> bool:
+    return bool(text) and not column.fixed
+
+
+def _side_by_side(told: Sequence[Told], sheet: Sheet) -> Iterator[Section]:
+    """The totals, and the first number of each table whose rows are the same every year."""
+    seasons = [one.season for one in told]
+    for block in sheet.blocks:
+        if isinstance(block, Fields):
+            yield _totals(seasons, block, ["", *(one.name for one in told)])
+        elif isinstance(block, Table) and block.columns[0].fixed and block.columns[0].kind in WORDY:
+            words, number = block.columns[:2]
+            rows = [
+                [
+                    str(text),
+                    *(show(number.kind, one.shown(f"{block.key}.{number.key}", row), one.units) for one in seasons),
+                ]
+                for row, text in enumerate(words.fixed)
+            ]
+            title = f"{block.title}, {number.heading}"
+            yield Section(title, [words.heading, *(one.name for one in told)], [True] + [False] * len(told), rows)
+
+
+def _totals(seasons: Sequence[Season], block: Fields, headings: Sequence[str]) -> Section:
+    """Labelled cells, a column a season; what a number is counted in stands last."""
+    rows = []
+    for field in block.fields:
+        texts = [show(field.kind, season.shown(f"{block.key}.{field.key}"), season.units) for season in seasons]
+        note = field.note
+        if field.beside:
+            note = str(seasons[0].shown(f"{block.key}.{field.beside.key}") or "")
+        if any(texts):
+            rows.append([field.label, *texts, note])
+    return Section(block.title, [*headings, ""], [True, *[False] * len(seasons), True], rows)
+
+
+def as_text(told: Sequence[Told], found: Sequence[Section]) -> str:
+    """The report as a page of text."""
+    lines = [", ".join(one.name for one in told), *warnings(told)]
+    for section in found:
+        table = [list(section.headings), *section.rows] if any(section.headings) else list(section.rows)
+        widths = [max(len(row[column]) for row in table) for column in range(len(section.headings))]
+        lines += ["", section.title]
+        for row in table:
+            cells = zip(row, widths, section.left, strict=True)
+            lines.append(
+                "  " + "  ".join(f"{text:<{width}}" if left else f"{text:>{width}}" for text, width, left in cells)
+            )
+    return "\n".join(line.rstrip() for line in lines)
+
+
+def warnings(told: Sequence[Told]) -> list[str]:
+    """A sentence for each season whose numbers rest on something that must be mended."""
+    mend = {one.name: "1 thing" if one.to_mend == 1 else f"{one.to_mend} things" for one in told if one.to_mend}
+    return [f"{name}: {things} must be mended first, see `sheetfuncs check`." for name, things in mend.items()]

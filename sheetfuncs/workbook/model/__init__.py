@@ -1,0 +1,1 @@
+"""What a workbook is made of: records, kinds of cell, formulas, places."""

@@ -1,0 +1,85 @@
+"""Typed values in another unit system: by the kind of their cell."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from decimal import Decimal
+from typing import Any
+
+from sheetfuncs.formulas import quantities
+from sheetfuncs.formulas.boil import METRIC_UNITS
+from sheetfuncs.workbook.model import parts
+from sheetfuncs.workbook.model.parts import Column, Field
+
+QUANTITY = {
+    parts.VOLUME: quantities.VOLUME,
+    parts.SMALL: quantities.SMALL_VOLUME,
+    parts.LENGTH: quantities.LENGTH,
+    parts.TEMPERATURE: quantities.TEMPERATURE,
+    parts.DIFFERENCE: quantities.DIFFERENCE,
+    parts.PRESSURE: quantities.PRESSURE,
+    parts.ELEVATION: quantities.ELEVATION,
+}
+
+# The decimals that an instrument shows: a converted number has at least these.
+DECIMALS = {
+    parts.VOLUME: {"US": 2, "metric": 1},
+    parts.SMALL: {"US": 1, "metric": 0},
+    parts.LENGTH: {"US": 1, "metric": 1},
+    parts.TEMPERATURE: {"US": 1, "metric": 1},
+    parts.DIFFERENCE: {"US": 1, "metric": 1},
+    parts.PRESSURE: {"US": 2, "metric": 0},
+    parts.ELEVATION: {"US": 0, "metric": 0},
+    parts.FUEL: {"US": 2, "metric": 2},
+    parts.FUEL_PRICE: {"US": 2, "metric": 2},
+}
+MOST_DECIMALS = 8
+
+
+def converted(kind: str, value: Any, source: str, target: str, fuel: str = "hardwood") -> Any:
+    """A typed value of a workbook in one unit system, as it reads in another.
+
+    It has the fewest decimals, from what an instrument shows on, that lead back to the value: so
+    nothing drifts, however often a workbook is converted.
+    """
+    if source == target or isinstance(value, (bool, str)) or not isinstance(value, (int, float)):
+        return value
+    if kind not in DECIMALS or not math.isfinite(there := _exactly(kind, value, source, target, fuel)):
+        return value
+    own = max(DECIMALS[kind][source], min(_decimals(value), MOST_DECIMALS))
+    for decimals in range(DECIMALS[kind][target], MOST_DECIMALS):
+        shown = round(there, decimals)
+        if round(_exactly(kind, shown, target, source, fuel), own) == round(value, own):
+            return shown
+    return round(there, MOST_DECIMALS)
+
+
+def all_converted(
+    cells: Mapping[str, Column | Field], inputs: Mapping[str, Any], source: str, target: str
+) -> dict[str, Any]:
+    """All typed cells of a workbook, by name, in another unit system."""
+    if source == target:
+        return dict(inputs)
+    fuel = str(inputs.get("yard.fuel") or "hardwood")
+
+    def one(name: str, value: Any) -> Any:
+        if isinstance(value, list):
+            return [one(name, each) for each in value]
+        return converted(cells[name].kind, value, source, target, fuel)
+
+    return {name: one(name, value) for name, value in inputs.items()}
+
+
+def _exactly(kind: str, value: float, source: str, target: str, fuel: str) -> float:
+    if kind in (parts.FUEL, parts.FUEL_PRICE):
+        metric_in_us = METRIC_UNITS.get(fuel, 1.0)
+        larger = (kind == parts.FUEL) == (target == "metric")
+        return value * metric_in_us if larger else value / metric_in_us
+    quantity = QUANTITY[kind]
+    return float(quantity.unit(target).out_of_si(quantity.unit(source).into_si(value)))
+
+
+def _decimals(value: float) -> int:
+    exponent = Decimal(repr(value)).normalize().as_tuple().exponent
+    return max(0, -exponent) if isinstance(exponent, int) else 0

@@ -1,0 +1,1 @@
+"""Reading a workbook back; `xlsx` is the only openpyxl import."""

@@ -1,0 +1,1 @@
+"""Writing a workbook; `writer` is the only XlsxWriter import."""

@@ -1,0 +1,130 @@
+"""The example season computed anew by Calc: every formula of every sheet gives what is stored in the file."""
+
+from __future__ import annotations
+
+import datetime
+import zipfile
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import openpyxl
+import pytest
+from openpyxl.utils.datetime import to_excel
+
+from sheetfuncs import cli
+from sheetfuncs.workbook.commands.check.check import check_file
+from tests.tools import office
+from tests.tools.calc_office import Office, own_folder, with_addin
+
+UNITS = ("us", "metric")
+
+
+@pytest.fixture(scope="module")
+def plain() -> Iterator[Office]:
+    office.needed()
+    with own_folder() as folder:
+        yield Office(folder)
+
+
+@pytest.fixture(scope="module")
+def installed() -> Iterator[Office]:
+    with with_addin() as made:
+        yield made
+
+
+def example(where: Office, edition: str, units: str) -> Path:
+    path = where.folder / f"{edition}-{units}.xlsx"
+    assert cli.main(["new", str(path), "--example", "--replace", "--edition", edition, "--units", units]) == 0
+    return path
+
+
+def stored(path: Path) -> dict[str, dict[str, Any]]:
+    """The value stored beside each formula."""
+    texts, values = openpyxl.load_workbook(path), openpyxl.load_workbook(path, data_only=True)
+    return {
+        sheet.title: {
+            cell.coordinate: as_calc_tells(values[sheet.title][cell.coordinate].value)
+            for row in sheet.iter_rows()
+            for cell in row
+            if cell.data_type == "f"
+        }
+        for sheet in texts.worksheets
+    }
+
+
+def as_calc_tells(value: Any) -> Any:
+    if isinstance(value, str):
+        return value
+    if isinstance(value, (datetime.datetime, datetime.date, datetime.time)):
+        return to_excel(value)
+    return "" if value is None else float(value)
+
+
+def same(one: Any, other: Any) -> bool:
+    if isinstance(one, float) and isinstance(other, float):
+        return abs(one - other) <= 1e-9 * max(1.0, abs(one))
+    return bool(one == other)
+
+
+def differing(where: Office, path: Path, wanted: dict[str, dict[str, Any]]) -> list[tuple[Any, ...]]:
+    """Where a file computed anew gives something else."""
+    with where.calc() as calc:
+        calc.open(path)
+        calc.recalculate()
+        computed = calc.sheets()
+    assert sum(map(len, wanted.values())) > 5000
+    assert list(computed) == list(wanted)
+    return [
+        (sheet, address, value, computed[sheet].get(address))
+        for sheet, cells in wanted.items()
+        for address, value in cells.items()
+        if not same(value, computed[sheet].get(address))
+    ]
+
+
+@pytest.mark.parametrize("units", UNITS)
+@pytest.mark.parametrize("edition", ["carried", "linked"])
+def test_the_addin_computes_the_season(installed: Office, edition: str, units: str) -> None:
+    path = example(installed, edition, units)
+    assert differing(installed, path, stored(path)) == []
+
+
+@pytest.mark.parametrize("units", UNITS)
+def test_the_inline_edition_needs_no_addin(plain: Office, units: str) -> None:
+    path = example(plain, "inline", units)
+    assert differing(plain, path, stored(path)) == []
+
+
+def test_without_the_addin_the_linked_edition_does_not_compute(plain: Office) -> None:
+    path = example(plain, "linked", "us")
+    assert "#NAME?" in {computed for *_, computed in differing(plain, path, stored(path))}
+
+
+@pytest.mark.parametrize("edition", ["carried", "inline", "linked"])
+def test_saved_from_calc_the_season_is_the_same(installed: Office, edition: str) -> None:
+    """As .xlsx and as .ods.  It writes the carried functions in small letters: check says so, convert mends it."""
+    path = example(installed, edition, "us")
+    wanted = stored(path)
+    kinds = {"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8"}
+    saved = {kind: installed.folder / f"{edition}-saved.{kind}" for kind in kinds}
+    with installed.calc() as calc:
+        calc.open(path)
+        for kind, filter_name in kinds.items():
+            calc.save(saved[kind], filter_name)
+    for file in saved.values():
+        assert differing(installed, file, wanted) == []
+    assert ("_xlfn.lambda(" in names(saved["xlsx"])) == (edition == "carried")
+    said = [remark for remark in check_file(saved["xlsx"]) if "small letters" in remark.sentence]
+    assert len(said) == (edition == "carried")
+    for kind, file in saved.items():
+        again = installed.folder / f"{edition}-from-{kind}.xlsx"
+        assert cli.main(["convert", str(file), str(again)]) == 0
+        assert names(again) == names(path)
+        assert not check_file(again)
+
+
+def names(path: Path) -> str:
+    """The part of a workbook that defines its names."""
+    with zipfile.ZipFile(path) as archive:
+        return archive.read("xl/workbook.xml").decode()
