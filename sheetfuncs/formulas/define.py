@@ -3,19 +3,38 @@
 A function is called thousands of times in a sheet, so its checks and conversions are written
 out as a few lines of Python for each and compiled once, as namedtuple does: no loop, no
 dictionary and no unit parsing is left in a call.
+
+The guard of a call (what is refused, and which error comes first: left out, wrong kind, outside
+the limits, no solution) stands four times: `_branch` lets pass what is in order, `_slowly` says
+what is not, `hosts.trace` writes it for a spreadsheet and `sheetfuncs.arrays` asks it of every
+element at once.  Who changes one changes all; the agreement tests compare them.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from inspect import signature
+import linecache
+from collections.abc import Mapping, Sequence
+from inspect import Parameter, Signature, signature
 from textwrap import fill
-from typing import Any, Callable, NamedTuple, Protocol
+from typing import Any, Callable, Literal, NamedTuple, Protocol
 
-from sheetfuncs.formulas.quantities import SYSTEMS, Argument, Quantity
-from sheetfuncs.science.errors import LeftOut, NoSolution, OutOfLimits, WrongKind
+from sheetfuncs.formulas.guard import as_float, check_given, check_limits, number_of, word_of
+from sheetfuncs.formulas.quantities import COUNT, SYSTEMS, Argument, Quantity, System, Unit
+from sheetfuncs.science.errors import NoSolution
+from sheetfuncs.science.maths import Traced
 
 UNITS_WORDS = 'unit system, "US" or "metric"; left out: "US"'
+
+
+class Number(Protocol):
+    """Any one real number counts as its float: an int, a Decimal, a Fraction, a scalar of NumPy, True as 1.
+
+    An array has a `__float__` too, but no hash.
+    """
+
+    def __float__(self) -> float: ...
+
+    def __hash__(self) -> int: ...
 
 
 class Card(NamedTuple):
@@ -58,6 +77,20 @@ class Card(NamedTuple):
         """What the function is for and what it gives, as function wizards say it."""
         unit = "" if self.result.symbol in self.returns else f", {self.result.symbol}"
         return f"{self.summary} Returns {self.returns}{unit}."
+
+    @property
+    def signature(self) -> Signature:
+        """The call with its types.  Only `units` may be left out; without another argument there is no TypeError,
+        but the LeftOut that every host knows."""
+        either, words = Parameter.POSITIONAL_OR_KEYWORD, self.result.words
+        taken = [
+            Parameter(name, either, annotation=Literal[argument.allowed] if argument.allowed else Number)
+            for name, argument in self.arguments.items()
+        ]
+        if self.units:
+            taken.append(Parameter("units", either, default=SYSTEMS[0], annotation=Literal[SYSTEMS]))
+        number = int if self.result == COUNT else float
+        return Signature(taken, return_annotation=Literal[words] if words else number)
 
     @property
     def call(self) -> str:
@@ -108,26 +141,35 @@ def define(
 
 def _compiled(card: Card) -> Function:
     """The function itself: limits and conversions inline, anything unusual left to `_slowly`."""
-    heading = [f"{name}=None" for name in card.arguments] + ['units="US"'] * card.units
-    lines = [f"def {card.name}({', '.join(heading)}):", "    try:"]
+    heading = [f"{name}=None" for name in card.arguments] + [f"units={SYSTEMS[0]!r}"] * card.units
+    numbers = [name for name, argument in card.arguments.items() if not argument.allowed]
+    lines = [f"def {card.name}({', '.join(heading)}):"]
+    lines += [f"    {name}_ = {name} if {name}.__class__ is float else as_float({name})" for name in numbers]
+    lines += ["    try:"]
     if card.units:
         for system in SYSTEMS:
-            or_left_out = " or units is None" * (system == SYSTEMS[0])  # a cell's way to leave it out
-            lines += [f"        if units == {system!r}{or_left_out}:", *_branch(card, system, " " * 12)]
+            left_out = "units is None or " * (system == SYSTEMS[0])  # a cell's way to leave it out
+            lines += [f"        if {left_out}units.__class__ is str and units == {system!r}:"]
+            lines += _branch(card, system, " " * 12)
     else:
         lines += _branch(card, SYSTEMS[0], " " * 8)
     given = "".join(f"{name}, " for name in card.arguments)
-    lines += ["    except TypeError:", "        pass"]
     lines += ["    except NoSolution as why:", f"        raise unsolved(card, ({given}), why) from why"]
     lines += [f"    return slowly(card, ({given}), {'units' if card.units else repr(SYSTEMS[0])})"]
     allowed = {f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()}
-    scope: dict[str, Any] = {"relation": card.relation, "card": card, "slowly": _slowly}
+    scope: dict[str, Any] = {"relation": card.relation, "card": card, "as_float": as_float, "slowly": _slowly}
     scope.update(NoSolution=NoSolution, unsolved=_unsolved, **allowed)
-    exec(compile("\n".join(lines), f"<sheetfuncs {card.name}>", "exec"), scope)  # noqa: S102 (our own text, above)
+    text, place = "\n".join(lines) + "\n", f"<sheetfuncs {card.name}>"
+    exec(compile(text, place, "exec"), scope)  # noqa: S102 (our own text, above)
+    linecache.cache[place] = (len(text), None, text.splitlines(True), place)  # tracebacks and debuggers show the lines
     function = scope[card.name]
     function.card = card
     function.__doc__ = card_text(card)
     function.__module__ = card.relation.__module__
+    function.__wrapped__ = card.relation
+    function.__signature__ = card.signature
+    function.__annotations__ = {name: one.annotation for name, one in card.signature.parameters.items()}
+    function.__annotations__["return"] = card.signature.return_annotation
     return function  # type: ignore[no-any-return]
 
 
@@ -136,38 +178,51 @@ def _branch(card: Card, system: str, indent: str) -> list[str]:
     checks, given = [], []
     for name, argument in card.arguments.items():
         if argument.allowed:
-            checks.append(f"{name} in {name}_words")
+            checks.append(f"{name}.__class__ is str and {name} in {name}_words")
             given.append(name)
         else:
             low, high = argument.limits(system)
-            checks.append(f"{low!r} <= {name} <= {high!r}")
-            given.append(_inline(argument.quantity.unit(system).to_si, name))
+            checks.append(f"{low!r} <= {name}_ <= {high!r}")
+            given.append(argument.quantity.unit(system).into_si(Arithmetic(f"{name}_")).text)
     if card.system_matters:
         given.append(f"units={system!r}")
-    result = _inline(card.result.unit(system).from_si, f"relation({', '.join(given)})")
-    return [f"{indent}if {' and '.join(checks)}:", f"{indent}    return {result}"]
+    result = card.result.unit(system).out_of_si(Arithmetic(f"relation({', '.join(given)})"))
+    return [f"{indent}if {' and '.join(checks)}:", f"{indent}    return {result.text}"]
 
 
-def _inline(arithmetic: str, operand: str) -> str:
-    return arithmetic.replace("x", operand)
+class Arithmetic(Traced):
+    """What a unit does to a number, as Python text."""
+
+    __slots__ = ("text",)
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+
+    def __add__(self, other: float) -> Arithmetic:
+        return Arithmetic(f"({self.text} + {other!r})")
+
+    def __sub__(self, other: float) -> Arithmetic:
+        return Arithmetic(f"({self.text} - {other!r})")
+
+    def __mul__(self, other: float) -> Arithmetic:
+        return Arithmetic(f"({self.text} * {other!r})")
+
+    def __truediv__(self, other: float) -> Arithmetic:
+        return Arithmetic(f"({self.text} / {other!r})")
 
 
 def _slowly(card: Card, given: tuple[Any, ...], units: Any) -> Any:
     """Say what is wrong with a call; where nothing is, compute it all the same."""
-    for name, value in zip(card.arguments, given):
-        if value is None:
-            raise LeftOut(f"{card.name}: {name} is left out; give {card.arguments[name].words}")
-    system = _word(card, "units", SYSTEMS[0] if units is None else units, SYSTEMS)
+    check_given(card, given)
+    system = word_of(card, "units", SYSTEMS[0] if units is None else units, SYSTEMS)
     values: list[Any] = [
-        _word(card, name, value, argument.allowed) if argument.allowed else _number(card, name, value, system)
+        word_of(card, name, value, argument.allowed) if argument.allowed else number_of(card, name, value, system)
         for (name, argument), value in zip(card.arguments.items(), given)
     ]
-    for (name, argument), value in zip(card.arguments.items(), values):
-        low, high = argument.limits(system)
-        if not argument.allowed and not low <= value <= high:
-            raise OutOfLimits(f"{card.name}: {name} is {value!r}; {argument.words} is {argument.range_words(system)}")
+    for name, value in zip(card.arguments, values):
+        check_limits(card, name, value, system)
     try:
-        return compute(card, values, system)
+        return compute(card, values, System(system))
     except NoSolution as why:
         raise _unsolved(card, given, why) from why
 
@@ -178,55 +233,36 @@ def _unsolved(card: Card, given: tuple[Any, ...], why: NoSolution) -> NoSolution
     return NoSolution(f"{card.name}: {said}: {why}")
 
 
-def _word(card: Card, name: str, value: Any, allowed: tuple[str, ...]) -> str:
-    """The allowed word that was meant: capitals do not count, as in a spreadsheet."""
-    if isinstance(value, str):
-        for word in allowed:
-            if word.casefold() == value.casefold():
-                return word
-    raise WrongKind(f"{card.name}: {name} is {value!r}; it is one of {', '.join(allowed)}")
-
-
-def _number(card: Card, name: str, value: Any, system: str) -> float:
-    if isinstance(value, (str, bytes)) or not hasattr(value, "__float__"):
-        words = card.arguments[name]
-        raise WrongKind(f"{card.name}: {name} is {value!r}; give a number, {words.range_words(system)}")
-    try:
-        return float(value)
-    except OverflowError:  # a whole number beyond any limit
-        return float("inf") if value > 0 else float("-inf")
-
-
-def compute(card: Card, values: list[Any], system: str) -> Any:
+def compute(card: Card, values: Sequence[Any], system: System) -> Any:
     """Convert, relate, convert back; without checks, on numbers or traced values."""
     given = [
-        value if argument.allowed else argument.quantity.unit(system).into_si(value)
+        value if argument.allowed else system.convert(argument.quantity, Unit.into_si, value)
         for argument, value in zip(card.arguments.values(), values)
     ]
-    extra = {"units": system} if card.system_matters else {}
-    return card.result.unit(system).out_of_si(card.relation(*given, **extra))
+    extra = {"units": system.units} if card.system_matters else {}
+    return system.convert(card.result, Unit.out_of_si, card.relation(*given, **extra))
 
 
 def card_text(card: Card) -> str:
     """The card as text: what `help` and the command line show."""
     width = 92
 
-    def item(name: str, words: str) -> str:
-        return fill(f"{name}: {words}", width, initial_indent="    ", subsequent_indent="        ")
+    def item(words: str, hanging: str = "    ") -> str:
+        return fill(words, width, initial_indent="    ", subsequent_indent="    " + hanging)
 
     lines = [card.summary, ""]
     if card.notes:
         lines += [fill(card.notes, width), ""]
     lines += ["Arguments:"]
-    lines += [item(name, words) for name, words in card.parameter_help.items()]
-    lines += ["", "Returns:", f"    {card.returns}, {card.result.symbol}", "", "Errors (in a cell):"]
+    lines += [item(f"{name}: {words}") for name, words in card.parameter_help.items()]
+    lines += ["", "Returns:", item(f"{card.returns}, {card.result.symbol}", ""), "", "Errors (in a cell):"]
     lines += [
         "    #NUM! (OutOfLimits): an argument outside its limits, or no solution",
         "    #VALUE! (WrongKind): text where a number belongs, or an unknown word",
         "    #N/A (LeftOut): an argument left out",
         "",
         "Source:",
-        fill(card.source, width, initial_indent="    ", subsequent_indent="    "),
+        item(card.source, ""),
         "",
         "Example:",
         *_example_lines(card),

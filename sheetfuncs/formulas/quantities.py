@@ -1,40 +1,52 @@
 """The vocabulary: every quantity's unit in each system, and what each argument means.
 
-Units convert with a few characters of arithmetic, kept as text: `define` writes it into the
-functions and the tracer runs it, so that Python and spreadsheets do the same steps.
+Units convert in a few steps of arithmetic, the same whether `define` writes them into a function,
+the tracer into a spreadsheet, or NumPy takes them for a million elements.
 The factors are those of pint; a test compares them.
 """
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from collections.abc import Callable
+from typing import Any, NamedTuple
 
-from sheetfuncs.science.maths import Value
+from sheetfuncs.science.maths import Traced, Value, choose
 
 SYSTEMS = ("US", "metric")  # the first is what a call means that names none
 
 
 class Unit(NamedTuple):
-    """A unit: its symbol, pint's name for it, and arithmetic to and from SI, of a name `x`."""
+    """A unit: its symbol, pint's name for it, and how its numbers become those of SI.
+
+    SI is (number - offset) * scale / parts.  `scale` is one unit in SI, `parts` how many of the unit
+    make one of SI: the one that has few digits is given, so that every host divides or multiplies
+    by the same constant, and the other stays 1.
+    """
 
     symbol: str
     pint: str
-    to_si: str = "x"
-    from_si: str = "x"
+    scale: float = 1.0
+    parts: float = 1.0
+    offset: float = 0.0
 
     def into_si(self, x: Value) -> Value:
-        return eval(self.to_si, {"x": x})  # noqa: S307 (our own text, a few lines below)
+        x = x - self.offset if self.offset else x
+        x = x * self.scale if self.scale != 1.0 else x
+        return x / self.parts if self.parts != 1.0 else x
 
     def out_of_si(self, x: Value) -> Value:
-        return eval(self.from_si, {"x": x})  # noqa: S307
+        x = x * self.parts if self.parts != 1.0 else x
+        x = x / self.scale if self.scale != 1.0 else x
+        return x + self.offset if self.offset else x
 
 
 class Quantity(NamedTuple):
-    """A kind of measure; `units` says whether the unit system changes it."""
+    """A kind of measure; `units` says whether the unit system changes it.  One of `words` is no number."""
 
     us: Unit
     metric: Unit
     si: str = ""
+    words: tuple[str, ...] = ()
 
     def unit(self, system: str) -> Unit:
         return self.us if system == "US" else self.metric
@@ -49,9 +61,28 @@ class Quantity(NamedTuple):
         return f"{self.us.symbol} or {self.metric.symbol}" if self.units else self.us.symbol
 
 
-def scaled(symbol: str, pint: str, factor: float) -> Unit:
-    """A unit that is a number of SI units."""
-    return Unit(symbol, pint, f"x * {factor!r}", f"x / {factor!r}")
+class System:
+    """The unit system of a call: known now by its name, or traced, and known only where a cell or element computes."""
+
+    def __init__(self, units: Value) -> None:
+        self.units = units
+        self.later = isinstance(units, Traced)
+        self.is_metric = units.is_not(SYSTEMS[0]) if self.later else units == SYSTEMS[1]
+
+    def pick(self, us_value: Value, metric_value: Value) -> Value:
+        """One of two values, numbers or traced ones."""
+        both_numbers = not isinstance(us_value, Traced) and not isinstance(metric_value, Traced)
+        if self.later and both_numbers and us_value == metric_value:
+            return us_value
+        return choose(self.is_metric, metric_value, us_value)
+
+    def convert(self, quantity: Quantity, convert: Callable[[Unit, Any], Any], value: Value) -> Value:
+        """A value through the unit of its quantity; `convert` is a method of Unit."""
+        if not quantity.units:
+            return value
+        if not self.later:
+            return convert(quantity.unit(self.units), value)
+        return self.pick(convert(quantity.us, value), convert(quantity.metric, value))
 
 
 def plain(symbol: str) -> Quantity:
@@ -59,20 +90,25 @@ def plain(symbol: str) -> Quantity:
     return Quantity(Unit(symbol, ""), Unit(symbol, ""))
 
 
+def wording(*words: str) -> Quantity:
+    """What is not measured, but one of a few words."""
+    return plain(", ".join(words[:-1]) + " or " + words[-1])._replace(words=words)
+
+
 # The gallon is 231 cubic inches; inches, pounds and the Btu (International Table) are exact.
-VOLUME = Quantity(scaled("gal", "gallon", 0.003785411784), scaled("L", "liter", 0.001), "m^3")
-SMALL_VOLUME = Quantity(scaled("fl oz", "fluid_ounce", 0.0000295735295625), scaled("mL", "milliliter", 0.000001), "m^3")
-MASS = Quantity(scaled("lb", "pound", 0.45359237), Unit("kg", "kilogram"), "kg")
-TEMPERATURE = Quantity(Unit("°F", "degF", "(x - 32.0) / 1.8", "x * 1.8 + 32.0"), Unit("°C", "degC"), "degC")
-DIFFERENCE = Quantity(Unit("F°", "delta_degF", "x / 1.8", "x * 1.8"), Unit("C°", "delta_degC"), "delta_degC")
-PRESSURE = Quantity(scaled("inHg", "inch_Hg", 3386.38864034), scaled("hPa", "hectopascal", 100.0), "Pa")
-ELEVATION = Quantity(scaled("ft", "foot", 0.3048), Unit("m", "meter"), "m")
-LENGTH = Quantity(scaled("in", "inch", 0.0254), scaled("cm", "centimeter", 0.01), "m")
-AREA = Quantity(scaled("sq ft", "foot^2", 0.09290304), Unit("m²", "meter^2"), "m^2")
-HEAT = Quantity(scaled("Btu", "Btu_it", 1055.05585262), scaled("MJ", "megajoule", 1000000.0), "J")
+VOLUME = Quantity(Unit("gal", "gallon", 0.003785411784), Unit("L", "liter", 0.001), "m^3")
+SMALL_VOLUME = Quantity(Unit("fl oz", "fluid_ounce", 0.0000295735295625), Unit("mL", "milliliter", 0.000001), "m^3")
+MASS = Quantity(Unit("lb", "pound", 0.45359237), Unit("kg", "kilogram"), "kg")
+TEMPERATURE = Quantity(Unit("°F", "degF", parts=1.8, offset=32.0), Unit("°C", "degC"), "degC")
+DIFFERENCE = Quantity(Unit("F°", "delta_degF", parts=1.8), Unit("C°", "delta_degC"), "delta_degC")
+PRESSURE = Quantity(Unit("inHg", "inch_Hg", 3386.38864034), Unit("hPa", "hectopascal", 100.0), "Pa")
+ELEVATION = Quantity(Unit("ft", "foot", 0.3048), Unit("m", "meter"), "m")
+LENGTH = Quantity(Unit("in", "inch", 0.0254), Unit("cm", "centimeter", 0.01), "m")
+AREA = Quantity(Unit("sq ft", "foot^2", 0.09290304), Unit("m²", "meter^2"), "m^2")
+HEAT = Quantity(Unit("Btu", "Btu_it", 1055.05585262), Unit("MJ", "megajoule", 1000000.0), "J")
 # 0.45359237 kg / 0.003785411784 m³, to fifteen digits
-DENSITY = Quantity(scaled("lb/gal", "pound/gallon", 119.826427316897), scaled("kg/L", "kg/liter", 1000.0), "kg/m^3")
-RATE = Quantity(scaled("gal/h", "gallon/hour", 0.003785411784), scaled("L/h", "liter/hour", 0.001), "m^3/hour")
+DENSITY = Quantity(Unit("lb/gal", "pound/gallon", 119.826427316897), Unit("kg/L", "kg/liter", 1000.0), "kg/m^3")
+RATE = Quantity(Unit("gal/h", "gallon/hour", 0.003785411784), Unit("L/h", "liter/hour", 0.001), "m^3/hour")
 
 SUGAR = plain("°Brix")
 SHARE = plain("share")
@@ -86,8 +122,8 @@ PERCENT = plain("percent")
 ANY_VOLUME = plain("any one unit of volume")
 ANY_RATE = plain("the same unit an hour")
 TIMES = plain("volumes")
-STATE = plain("thin, in range or thick")
-GRADE = plain("Golden, Amber, Dark or Very Dark")
+STATE = wording("thin", "in range", "thick")
+GRADE = wording("Golden", "Amber", "Dark", "Very Dark")
 FUEL_AMOUNT = plain("the fuel's unit")
 FUEL = plain("word")
 

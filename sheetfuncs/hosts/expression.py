@@ -11,6 +11,8 @@ from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any, Union
 
+from sheetfuncs.science.maths import Traced
+
 Operand = Union["Expression", float, int, str]
 
 # How tightly an operator holds its operands, as a spreadsheet reads it.
@@ -18,7 +20,7 @@ COMPARISONS = ("=", "<>", "<", "<=", ">", ">=")
 BINDING = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 4}
 
 
-class Expression:
+class Expression(Traced):
     """One step: an operator or function and its operands.
 
     `head` is an operator of `BINDING`, a function's name with its bracket (`SQRT(`), or, where
@@ -30,9 +32,6 @@ class Expression:
     def __init__(self, head: str, *operands: Operand) -> None:
         self.head = head
         self.operands = tuple(constant(operand) for operand in operands)
-
-    def __bool__(self) -> bool:
-        raise TypeError("a traced value is neither true nor false: use choose() of sheetfuncs.science.maths, not `if`")
 
     def __add__(self, other: Operand) -> Expression:
         return Expression("+", self, other)
@@ -95,7 +94,7 @@ class Expression:
     def choose(self, yes: Operand, no: Operand) -> Expression:
         return Expression("IF(", self, yes, no)
 
-    def require(self, value: Operand) -> Expression:
+    def require(self, value: Operand, why: str) -> Expression:
         return Expression("IF(", self, value, NUM)
 
     def lookup(self, table: Mapping[str, Operand]) -> Operand:

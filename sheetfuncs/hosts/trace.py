@@ -6,11 +6,11 @@ once become names of a LET, and what Python checks before computing is written i
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import Any
 
-from sheetfuncs.formulas.define import Card
-from sheetfuncs.formulas.quantities import SYSTEMS, Quantity, Unit
+from sheetfuncs.formulas.define import Card, compute
+from sheetfuncs.formulas.quantities import SYSTEMS, System
 from sheetfuncs.hosts.expression import NA, NUM, VALUE, Expression, constant, needs_brackets, total, written
 
 MOST_CHARACTERS = 8000  # Excel takes 8,192
@@ -58,34 +58,10 @@ def _within_limits(card: Card, text: str) -> str:
     return text
 
 
-class _System:
-    """The unit system of a traced call: known now by its name, or only when a cell computes."""
-
-    def __init__(self, units: Any) -> None:
-        self.units = units
-        self.later = isinstance(units, Expression)
-        self.is_metric = units.is_not(SYSTEMS[0]) if self.later else units == SYSTEMS[1]
-
-    def pick(self, us_value: Any, metric_value: Any) -> Any:
-        """One of two values, a number or a traced one."""
-        if not self.later:
-            return metric_value if self.is_metric else us_value
-        both_numbers = not isinstance(us_value, Expression) and not isinstance(metric_value, Expression)
-        if both_numbers and us_value == metric_value:
-            return us_value
-        return self.is_metric.choose(metric_value, us_value)
-
-    def convert(self, quantity: Quantity, convert: Callable[[Unit, Any], Any], value: Any) -> Any:
-        """A value through the unit of its quantity."""
-        if not quantity.units:
-            return value
-        return self.pick(convert(quantity.us, value), convert(quantity.metric, value))
-
-
 def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
     """The relation behind its checks; `units` is a system's name, or a traced one."""
-    system = _System(units)
-    wrong_kind, outside = [], []
+    system = System(units)
+    wrong_kind, outside, values = [], [], []
     if system.later:
         wrong_kind.append(Expression("*", *(units.is_not(word) for word in SYSTEMS)))
     for name, argument in zip(names, card.arguments.values()):
@@ -94,24 +70,17 @@ def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
             for word in argument.allowed[1:]:
                 unknown = unknown * name.is_not(word)
             wrong_kind.append(unknown)
+            values.append(name)
         else:
             wrong_kind.append(Expression("ISTEXT(", name))
+            value = name * 1.0  # TRUE counts as 1: Excel compares it as more than any number
             low, high = (system.pick(*ends) for ends in zip(argument.us, argument.metric))
-            outside += [name < low, name > high]
-    answer = constant(_related(card, names, system))
+            outside += [value < low, value > high]
+            values.append(value)
+    answer = constant(compute(card, values, system))
     if outside:
         answer = total(outside).choose(NUM, answer)
     return total(wrong_kind).choose(VALUE, answer)
-
-
-def _related(card: Card, names: list[Expression], system: _System) -> Any:
-    """The relation between conversions, as `define.compute` does it with numbers."""
-    given = [
-        name if argument.allowed else system.convert(argument.quantity, Unit.into_si, name)
-        for name, argument in zip(names, card.arguments.values())
-    ]
-    extra = {"units": system.units} if card.system_matters else {}
-    return system.convert(card.result, Unit.out_of_si, card.relation(*given, **extra))
 
 
 def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:

@@ -1,8 +1,7 @@
 """The few mathematical steps a relation may use.
 
-They work on numbers and on traced expressions alike.  A traced expression is any object
-that answers the method of the same name (see `sheetfuncs.hosts.trace`); trying the number
-first keeps a plain call as cheap as `math` itself.
+They work on numbers and on what is `Traced`: the expressions of a spreadsheet's text, or whole
+arrays.  What is not traced is a number; asking for it last keeps a plain call as cheap as `math`.
 """
 
 from __future__ import annotations
@@ -13,11 +12,48 @@ from typing import Any
 
 from sheetfuncs.science.errors import NoSolution
 
-# A number when computing, a traced expression when writing spreadsheet text.
+# A number when computing, something traced when writing spreadsheet text or computing arrays.
 Value = Any
 
 # Slack for comparing a converted reading with a mark: 12 in is 0.3048 m only to the last bit.
 TINY = 1e-9
+
+
+class Traced:
+    """What may stand for a number in a relation: it knows arithmetic, comparisons and these steps.
+
+    A comparison gives a traced condition, which `choose` and `require` are asked of; a word of the
+    caller's is traced too, and knows `lookup` and `is_not`.
+    """
+
+    __slots__ = ()
+
+    def __bool__(self) -> bool:
+        raise TypeError("a traced value is neither true nor false: use choose() of sheetfuncs.science.maths, not `if`")
+
+    def sqrt(self) -> Any:
+        raise NotImplementedError
+
+    def exp(self) -> Any:
+        raise NotImplementedError
+
+    def log(self) -> Any:
+        raise NotImplementedError
+
+    def floor(self) -> Any:
+        raise NotImplementedError
+
+    def choose(self, yes: Any, no: Any) -> Any:
+        raise NotImplementedError
+
+    def require(self, value: Any, why: str) -> Any:
+        raise NotImplementedError
+
+    def lookup(self, table: Mapping[str, Any]) -> Any:
+        raise NotImplementedError
+
+    def is_not(self, word: str) -> Any:
+        raise NotImplementedError
 
 
 def fifteen(x: float) -> float:
@@ -30,7 +66,9 @@ def sqrt(x: Value) -> Value:
     try:
         return math.sqrt(x)
     except TypeError:
-        return x.sqrt()
+        if isinstance(x, Traced):
+            return x.sqrt()
+        raise
 
 
 def exp(x: Value) -> Value:
@@ -38,7 +76,9 @@ def exp(x: Value) -> Value:
     try:
         return math.exp(x)
     except TypeError:
-        return x.exp()
+        if isinstance(x, Traced):
+            return x.exp()
+        raise
 
 
 def log(x: Value) -> Value:
@@ -46,7 +86,9 @@ def log(x: Value) -> Value:
     try:
         return math.log(x)
     except TypeError:
-        return x.log()
+        if isinstance(x, Traced):
+            return x.log()
+        raise
 
 
 def floor(x: Value) -> Value:
@@ -54,27 +96,29 @@ def floor(x: Value) -> Value:
     try:
         return math.floor(x)
     except TypeError:
-        return x.floor()
+        if isinstance(x, Traced):
+            return x.floor()
+        raise
 
 
 def choose(condition: Value, yes: Value, no: Value) -> Value:
     """`yes` where the condition holds, else `no`; both are computed."""
-    if condition is True or condition is False:
+    if condition is True or condition is False or not isinstance(condition, Traced):
         return yes if condition else no
     return condition.choose(yes, no)
 
 
 def lookup(word: Value, table: Mapping[str, Value]) -> Value:
     """The value that stands beside a word; the caller has checked that the word is known."""
-    if word.__class__ is str:
-        return table[word]
-    return word.lookup(table)
+    if word.__class__ is not str and isinstance(word, Traced):
+        return word.lookup(table)
+    return table[word]
 
 
 def require(condition: Value, value: Value, why: str) -> Value:
     """`value`, where the condition for a solution holds; else there is none, for this reason."""
-    if condition is True:
-        return value
-    if condition is False:
+    if condition is not True and isinstance(condition, Traced):
+        return condition.require(value, why)
+    if not condition:
         raise NoSolution(why)
-    return condition.require(value)
+    return value

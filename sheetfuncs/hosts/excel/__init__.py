@@ -67,6 +67,7 @@ def _exposed(function: Function) -> Callable[..., Any]:
 
     optional = Parameter.POSITIONAL_OR_KEYWORD
     called.__signature__ = Signature([Parameter(name, optional, default=LEFT_OUT) for name in card.parameters])  # type: ignore[attr-defined]
+    called.__annotations__ = {}  # xlwings would convert by them: a cell's value goes to the function as it is
     called.__doc__ = card.sentence
     if xlwings is None:
         return called
