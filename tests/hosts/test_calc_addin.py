@@ -123,6 +123,18 @@ def test_calc_itself_refuses_when_a_required_argument_is_left_out(calc: Calc, ca
         assert {*emptied, *ended} <= {"Err:502", "Err:504", "Err:511"}, card.name
 
 
+def test_a_range_for_units_is_refused_at_once(calc: Calc) -> None:
+    """Nothing is computed for its cells, were they a whole column; one cell is no range."""
+    calc.open()
+    calc.fill({"A1": "metric", "A2": "US", "B1": "=FINISH_TEMP(66.9;1013.25;A1)", "B2": "=FINISH_TEMP(66.9;30;A1:A2)"})
+    assert calc.read("B1:B2") == [[FINISH_TEMP(66.9, 1013.25, "metric")], ["#VALUE!"]]
+    calc.fill({"B2": "=FINISH_TEMP(66.9;30;A:A)", "B3": "=COUNTA(A:A)"})
+    assert calc.read("B2:B3") == [["#VALUE!"], [2.0]]
+    assert calc.recalculate() < 4.0
+    calc.fill_array("C1:C2", "=FINISH_TEMP(66.9;30;A1:A2)")
+    assert calc.read("C1:C2") == [["#VALUE!"], ["#VALUE!"]]
+
+
 def test_text_that_reads_as_a_number_is_that_number_as_for_every_function_of_calc(calc: Calc) -> None:
     calc.open()
     calc.fill({"A1": "'66.9", "B1": "=FINISH_TEMP(A1;29.92)", "B2": "=SQRT(A1)", "B3": "=ISTEXT(A1)"})

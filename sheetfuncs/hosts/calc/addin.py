@@ -38,6 +38,8 @@ def _method(function: Function) -> Any:
     """A function as a method of the add-in.  An exception that nobody foresaw passes through: Calc shows #VALUE!."""
 
     def call(self: Any, *given: Any) -> Any:
+        if given[-1].__class__ is tuple:  # only `units` can come as a range, perhaps a whole column: one word is meant
+            return ERRORS["#VALUE!"]
         value = answer(function, given)
         if value.__class__ is str:
             return ERRORS.get(value, value)
