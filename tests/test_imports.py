@@ -21,10 +21,11 @@ MAY_IMPORT = {
     "formulas": {"science"},
     "hosts": {"science", "formulas", "files"},
     "workbook": {"science", "formulas", "hosts", "files"},
+    "arrays": {"formulas", "hosts"},
     "files": set(),
     "cli": {"science", "formulas", "hosts", "workbook", "files"},
 }
-HEAVY = ("pint", "openpyxl", "xlsxwriter", "xlwings", "ironcalc", "numpy")
+HEAVY = ("pint", "openpyxl", "xlsxwriter", "xlwings", "ironcalc", "numpy", "pandas")
 # These enter the Calc add-in and run on the Python that LibreOffice brings along.
 IN_THE_ADDIN = sorted(
     [*(PACKAGE / "science").glob("*.py"), *(PACKAGE / "formulas").glob("*.py"), PACKAGE / "hosts" / "cells.py"]
@@ -63,6 +64,15 @@ def test_imports_point_one_way(path):
 def test_one_module_writes_workbooks_and_one_reads_them(library):
     users = {named(path) for path in MODULES for name in imported(path) if name.split(".")[0] == library}
     assert len(users - {named(path) for path in MODULES if part_of(path) == "hosts"}) <= 1, users
+
+
+def test_two_modules_need_numpy_and_none_pandas():
+    users = {named(path): imported(path) for path in MODULES}
+    assert [name for name, found in users.items() if "numpy" in found] == ["sheetfuncs.hosts.elements"]
+    assert [name for name, found in users.items() if "sheetfuncs.hosts.elements.answer" in found] == [
+        "sheetfuncs.arrays"
+    ]
+    assert not [name for name, found in users.items() if "pandas" in found]
 
 
 def test_import_sheetfuncs_loads_nothing_heavy():

@@ -117,15 +117,18 @@ class Calc:
         """What calls give, each a name and arguments that stand in cells: `blank` in none, an error as itself."""
         columns = "ABCDEFG"
         self.open()
-        plain = [["" if v in (None, blank, *errors) else v for v in given] for _, given in calls]
+        texts = {error: f"={error}" for error in errors} | {True: "=TRUE()", False: "=FALSE()"}
+        by_formula = {(type(value), value): text for value, text in texts.items()}
+        plain = [["" if v in (None, blank) or (type(v), v) in by_formula else v for v in given] for _, given in calls]
         self.data(f"A1:G{len(calls)}", [row + [""] * (len(columns) - len(row)) for row in plain])
         places = [
             {f"{column}{row}": value for column, value in zip(columns, given, strict=False)}
             for row, (_, given) in enumerate(calls, 1)
         ]
-        self.fill({place: f"={value}" for row in places for place, value in row.items() if value in errors})
-        texts = [";".join(place if value is not None else "" for place, value in row.items()) for row in places]
-        self.formulas(f"H1:H{len(calls)}", [[f"={name}({text})"] for (name, _), text in zip(calls, texts, strict=True)])
+        asked = {place: by_formula.get((type(value), value), "") for row in places for place, value in row.items()}
+        self.fill({place: text for place, text in asked.items() if text})
+        given = [";".join(place if value is not None else "" for place, value in row.items()) for row in places]
+        self.formulas(f"H1:H{len(calls)}", [[f"={name}({text})"] for (name, _), text in zip(calls, given, strict=True)])
         return [row[0] for row in self.read(f"H1:H{len(calls)}")]
 
 

@@ -15,16 +15,19 @@ import openpyxl
 import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell
 
+from sheetfuncs import arrays
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import cells
 from sheetfuncs.hosts.embedded import evaluate
 from sheetfuncs.hosts.trace import inline, lambda_body
+from sheetfuncs.science.errors import FormulaError
 from tests.tools import office, windows
 from tests.tools.calc_office import with_addin
 
 PYTHON, LAMBDA, LET, CALC, EXCEL = "Python", "LAMBDA", "LET", "LET in LibreOffice", "xlwings"
 ADDIN = "add-in in LibreOffice"
-HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL, ADDIN)
+ARRAYS = "arrays"
+HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL, ADDIN, ARRAYS)
 
 BLANK = windows.BLANK  # an empty cell, which every host takes for 0
 ANSWER = 8  # the column of the answers; arguments stand to the left of it
@@ -44,6 +47,8 @@ class Call(NamedTuple):
         a number for that number, as its user has set it for all functions.
         """
         arguments = CATALOGUE[self.name].card.arguments
+        if host == ARRAYS:
+            return not any(value in cells.ERRORS for value in self.given)  # errors of cells are no arrays'
         if host in (PYTHON, LAMBDA, EXCEL):
             return True
         if len(self.given) < len(arguments) or None in self.given[: len(arguments)]:
@@ -74,6 +79,8 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
             cells.answer(CATALOGUE[name], [0.0 if value == BLANK else value for value in given])
             for name, given in calls
         ]
+    if host == ARRAYS:
+        return _by_arrays(calls)
     if host == EXCEL:
         with windows.excel() as python:
             return [windows.by_wrapper(python, name, given) for name, given in calls]
@@ -91,6 +98,29 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
     with closing(openpyxl.load_workbook(computed, data_only=True, read_only=True)) as made:
         rows = made[SHEET].iter_rows(1, len(calls), ANSWER + 1, ANSWER + 1, values_only=True)
         return [row[0] for row in rows]
+
+
+def _by_arrays(calls: Sequence[Call]) -> list[Any]:
+    """All calls of a function at once; of an element without a result, the error that it raises alone."""
+    answers: dict[int, Any] = {}
+    for name in dict.fromkeys(call.name for call in calls):
+        places = [place for place, call in enumerate(calls) if call.name == name]
+        card = CATALOGUE[name].card
+        function = getattr(arrays, name)
+        rows = [[0.0 if value == BLANK else value for value in calls[place].given] for place in places]
+        rows = [row + [None] * (len(card.parameters) - len(row)) for row in rows]
+        columns = [list(column) for column in zip(*rows, strict=True)]
+        got = function(*columns)
+        assert got.shape == (len(rows),)
+        for place, row, value in zip(places, rows, got.tolist(), strict=True):
+            answers[place] = value
+            if value is None or value != value:
+                try:
+                    solved = function(*([one] for one in row), errors="raise")
+                    raise AssertionError(f"{name}{row}: {value} among others, {solved} alone")
+                except FormulaError as error:
+                    answers[place] = error.cell
+    return [answers[place] for place in range(len(calls))]
 
 
 def _write(path: Path, calls: Sequence[Call], host: str) -> None:
@@ -113,7 +143,9 @@ def _put(sheet: Any, row: int, column: int, value: Any) -> str:
     """Write an argument into its cell and give the text that refers to it."""
     if value is None:
         return ""
-    if value in cells.ERRORS:
+    if isinstance(value, bool):
+        sheet.write_boolean(row, column, value)
+    elif value in cells.ERRORS:
         sheet.write_formula(row, column, f"={value}")
     elif isinstance(value, str) and value != BLANK:
         sheet.write_string(row, column, value)

@@ -159,4 +159,4 @@ def _value(value: Any) -> Any:
         return tuple(_value(item) for item in value)
     if value == BLANK:
         return None
-    return ERRORS.get(value, float(value) if isinstance(value, int) else value)
+    return ERRORS.get(value, float(value) if type(value) is int else value)
