@@ -34,13 +34,7 @@ class Card(NamedTuple):
     @property
     def units(self) -> bool:
         """Whether the function takes `units` last."""
-        measures = [argument.quantity for argument in self.arguments.values()] + [self.result]
-        return self.system_matters or any(quantity.units for quantity in measures)
-
-    @property
-    def system_matters(self) -> bool:
-        """Whether the relation itself asks for the unit system."""
-        return "units" in signature(self.relation).parameters
+        return self.result.units or any(argument.units for argument in self.arguments.values())
 
     @property
     def parameters(self) -> tuple[str, ...]:
@@ -86,7 +80,7 @@ def define(
     """
 
     def wrap(relation: Callable[..., Any]) -> Function:
-        taken = [name for name in signature(relation).parameters if name != "units"]
+        taken = list(signature(relation).parameters)
         if taken != list(arguments):
             raise TypeError(f"{relation.__name__} takes {taken}, its definition names {list(arguments)}")
         summary, _, notes = (relation.__doc__ or "").strip().partition("\n\n")
@@ -120,7 +114,14 @@ def _compiled(card: Card) -> Function:
     lines += ["    except TypeError:", "        pass"]
     lines += ["    except NoSolution as why:", f"        raise unsolved(card, ({given}), why) from why"]
     lines += [f"    return slowly(card, ({given}), {'units' if card.units else repr(SYSTEMS[0])})"]
-    allowed = {f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()}
+    allowed: dict[str, Any] = {
+        f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()
+    }
+    allowed |= {
+        f"{name}_{system}": meanings
+        for name, argument in card.arguments.items()
+        for system, meanings in argument.meanings.items()
+    }
     scope: dict[str, Any] = {"relation": card.relation, "card": card, "slowly": _slowly}
     scope.update(NoSolution=NoSolution, unsolved=_unsolved, **allowed)
     exec(compile("\n".join(lines), f"<sheetfuncs {card.name}>", "exec"), scope)  # noqa: S102 (our own text, above)
@@ -137,13 +138,11 @@ def _branch(card: Card, system: str, indent: str) -> list[str]:
     for name, argument in card.arguments.items():
         if argument.allowed:
             checks.append(f"{name} in {name}_words")
-            given.append(name)
+            given.append(f"{name}_{system}[{name}]" if argument.meanings else name)
         else:
             low, high = argument.limits(system)
             checks.append(f"{low!r} <= {name} <= {high!r}")
             given.append(_inline(argument.quantity.unit(system).to_si, name))
-    if card.system_matters:
-        given.append(f"units={system!r}")
     result = _inline(card.result.unit(system).from_si, f"relation({', '.join(given)})")
     return [f"{indent}if {' and '.join(checks)}:", f"{indent}    return {result}"]
 
@@ -199,12 +198,8 @@ def _number(card: Card, name: str, value: Any, system: str) -> float:
 
 def compute(card: Card, values: list[Any], system: str) -> Any:
     """Convert, relate, convert back; without checks, on numbers or traced values."""
-    given = [
-        value if argument.allowed else argument.quantity.unit(system).into_si(value)
-        for argument, value in zip(card.arguments.values(), values)
-    ]
-    extra = {"units": system} if card.system_matters else {}
-    return card.result.unit(system).out_of_si(card.relation(*given, **extra))
+    given = [argument.into_si(system, value) for argument, value in zip(card.arguments.values(), values)]
+    return card.result.unit(system).out_of_si(card.relation(*given))
 
 
 def card_text(card: Card) -> str:

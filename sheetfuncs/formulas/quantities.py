@@ -7,9 +7,11 @@ The factors are those of pint; a test compares them.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import NamedTuple
 
-from sheetfuncs.science.maths import Value
+from sheetfuncs.science.maths import Value, lookup
 
 SYSTEMS = ("US", "metric")  # the first is what a call means that names none
 
@@ -63,16 +65,35 @@ def plain(symbol: str) -> Quantity:
 VOLUME = Quantity(scaled("gal", "gallon", 0.003785411784), scaled("L", "liter", 0.001), "m^3")
 SMALL_VOLUME = Quantity(scaled("fl oz", "fluid_ounce", 0.0000295735295625), scaled("mL", "milliliter", 0.000001), "m^3")
 MASS = Quantity(scaled("lb", "pound", 0.45359237), Unit("kg", "kilogram"), "kg")
+SMALL_MASS = Quantity(scaled("oz", "ounce", 0.028349523125), scaled("g", "gram", 0.001), "kg")
 TEMPERATURE = Quantity(Unit("°F", "degF", "(x - 32.0) / 1.8", "x * 1.8 + 32.0"), Unit("°C", "degC"), "degC")
 DIFFERENCE = Quantity(Unit("F°", "delta_degF", "x / 1.8", "x * 1.8"), Unit("C°", "delta_degC"), "delta_degC")
 PRESSURE = Quantity(scaled("inHg", "inch_Hg", 3386.38864034), scaled("hPa", "hectopascal", 100.0), "Pa")
 ELEVATION = Quantity(scaled("ft", "foot", 0.3048), Unit("m", "meter"), "m")
 LENGTH = Quantity(scaled("in", "inch", 0.0254), scaled("cm", "centimeter", 0.01), "m")
 AREA = Quantity(scaled("sq ft", "foot^2", 0.09290304), Unit("m²", "meter^2"), "m^2")
+POWER = Quantity(scaled("Btu/h", "Btu_it/hour", 0.293071070172222), scaled("kW", "kilowatt", 1000.0), "W")
+DEGREE_DAYS = Quantity(
+    Unit("F°·days", "delta_degF*day", "x / 1.8", "x * 1.8"), Unit("C°·days", "delta_degC*day"), "delta_degC*day"
+)
 HEAT = Quantity(scaled("Btu", "Btu_it", 1055.05585262), scaled("MJ", "megajoule", 1000000.0), "J")
 # 0.45359237 kg / 0.003785411784 m³, to fifteen digits
 DENSITY = Quantity(scaled("lb/gal", "pound/gallon", 119.826427316897), scaled("kg/L", "kg/liter", 1000.0), "kg/m^3")
 RATE = Quantity(scaled("gal/h", "gallon/hour", 0.003785411784), scaled("L/h", "liter/hour", 0.001), "m^3/hour")
+
+# What fuels are counted in.  A cord is 128 cubic feet, stacked; a bottle 20 pounds of propane.
+STACKED = Quantity(scaled("cord", "cord", 3.624556363776), Unit("m³ stacked", "meter^3"), "m^3")
+GAS_VOLUME = Quantity(scaled("ft³", "foot^3", 0.028316846592), Unit("m³", "meter^3"), "m^3")
+
+
+def in_both(unit: Unit, si: str) -> Quantity:
+    """A quantity that is counted in one unit everywhere."""
+    return Quantity(unit, unit, si)
+
+
+BOTTLES = in_both(scaled("20-lb bottle", "bottle", 9.0718474), "kg")
+THERMS = in_both(scaled("therm", "therm", 105505600.0), "J")
+KILOWATT_HOURS = in_both(scaled("kWh", "kilowatt_hour", 3600000.0), "J")
 
 SUGAR = plain("°Brix")
 SHARE = plain("share")
@@ -90,6 +111,9 @@ STATE = plain("thin, in range or thick")
 GRADE = plain("Golden, Amber, Dark or Very Dark")
 FUEL_AMOUNT = plain("the fuel's unit")
 FUEL = plain("word")
+ORIGIN = plain("word")
+ANY_WEIGHT = plain("any one unit of weight")
+PROBABILITY = plain("probability")
 
 Limits = tuple[float, float]
 
@@ -97,7 +121,8 @@ Limits = tuple[float, float]
 class Argument(NamedTuple):
     """What one argument means, and how far it may go in each system.  Ends are inside.
 
-    An argument with `allowed` words is text; its limits do not count.
+    An argument with `allowed` words is text; its limits do not count.  Its words may stand for
+    numbers in SI, which the relation takes instead: `meanings`, by unit system.
     """
 
     words: str
@@ -105,9 +130,21 @@ class Argument(NamedTuple):
     us: Limits = (0.0, 0.0)
     metric: Limits = (0.0, 0.0)
     allowed: tuple[str, ...] = ()
+    meanings: Mapping[str, Mapping[str, float]] = MappingProxyType({})
 
     def limits(self, system: str) -> Limits:
         return self.us if system == "US" else self.metric
+
+    @property
+    def units(self) -> bool:
+        """Whether the unit system changes what a value of it means."""
+        return self.quantity.units or any(words != self.meanings[SYSTEMS[0]] for words in self.meanings.values())
+
+    def into_si(self, system: str, value: Value) -> Value:
+        """A value as the relation takes it: in SI; a word as it is, or as the number it stands for."""
+        if self.meanings:
+            return lookup(value, self.meanings[system])
+        return value if self.allowed else self.quantity.unit(system).into_si(value)
 
     def range_words(self, system: str) -> str:
         """The limits as a person writes them: `32 to 221 °F`."""
@@ -136,3 +173,8 @@ def number(words: str, quantity: Quantity, low: float, high: float) -> Argument:
 def one_of(words: str, quantity: Quantity, allowed: tuple[str, ...]) -> Argument:
     """An argument that is one of a few words."""
     return Argument(words, quantity, allowed=allowed)
+
+
+def standing_for(words: str, quantity: Quantity, us: Mapping[str, float], metric: Mapping[str, float]) -> Argument:
+    """An argument that is one of a few words, each a number in SI."""
+    return Argument(words, quantity, allowed=tuple(us), meanings=dict(zip(SYSTEMS, (us, metric))))

@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from sheetfuncs.formulas.define import Card
-from sheetfuncs.formulas.quantities import SYSTEMS, Quantity, Unit
+from sheetfuncs.formulas.quantities import SYSTEMS, Argument, Quantity, Unit
 from sheetfuncs.hosts.expression import NA, NUM, VALUE, Expression, constant, needs_brackets, total, written
 
 MOST_CHARACTERS = 8000  # Excel takes 8,192
@@ -75,6 +75,12 @@ class _System:
             return us_value
         return self.is_metric.choose(metric_value, us_value)
 
+    def into_si(self, argument: Argument, value: Any) -> Any:
+        """An argument as the relation takes it."""
+        if not argument.units:
+            return argument.into_si(SYSTEMS[0], value)
+        return self.pick(*(argument.into_si(system, value) for system in SYSTEMS))
+
     def convert(self, quantity: Quantity, convert: Callable[[Unit, Any], Any], value: Any) -> Any:
         """A value through the unit of its quantity."""
         if not quantity.units:
@@ -106,12 +112,8 @@ def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
 
 def _related(card: Card, names: list[Expression], system: _System) -> Any:
     """The relation between conversions, as `define.compute` does it with numbers."""
-    given = [
-        name if argument.allowed else system.convert(argument.quantity, Unit.into_si, name)
-        for name, argument in zip(names, card.arguments.values())
-    ]
-    extra = {"units": system.units} if card.system_matters else {}
-    return system.convert(card.result, Unit.out_of_si, card.relation(*given, **extra))
+    given = [system.into_si(argument, name) for name, argument in zip(names, card.arguments.values())]
+    return system.convert(card.result, Unit.out_of_si, card.relation(*given))
 
 
 def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
