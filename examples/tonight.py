@@ -6,7 +6,7 @@ python examples/tonight.py
 from sheetfuncs import AIR_PRESSURE_HERE, BRIX_BY_BOIL, FINISH_READING, FINISH_TEMP
 
 TARGET = 66.9  # °Brix
-BAROMETER, ELEVATION = 29.85, 650.0  # inHg from a forecast; ft
+BAROMETER, ELEVATION = 29.85, 650.0  # inHg, altimeter setting; ft
 IN_WATER = 211.5  # °F, this thermometer in boiling water, tonight
 
 pressure = AIR_PRESSURE_HERE(BAROMETER, ELEVATION)

@@ -2,19 +2,32 @@
 
 from __future__ import annotations
 
-from sheetfuncs.formulas.air import AIR_PRESSURE, AIR_PRESSURE_HERE, WATER_BOILS
-from sheetfuncs.formulas.boil import BOIL_BRIX, BOIL_FUEL, BOIL_HEAT, BOIL_HOURS, BOIL_WATER, PAN_DEPTH, PAN_RATE
+from sheetfuncs.formulas.air import AIR_PRESSURE, AIR_PRESSURE_BY_SEA_LEVEL, AIR_PRESSURE_HERE, WATER_BOILS
+from sheetfuncs.formulas.boil import (
+    BOIL_BRIX,
+    BOIL_FUEL,
+    BOIL_HEAT,
+    BOIL_HOURS,
+    BOIL_RATE,
+    BOIL_WATER,
+    FUEL_EFFICIENCY,
+    PAN_DEPTH,
+    PAN_RATE,
+)
 from sheetfuncs.formulas.finish import (
     BRIX_BY_BOIL,
+    BRIX_BY_BOIL_SPREAD,
     BRIX_BY_GRAVITY,
     BRIX_BY_HYDROMETER,
     BRIX_BY_REFRACTOMETER,
+    BRIX_BY_SAP_HYDROMETER,
+    BRIX_BY_WEIGHT,
     FINISH_MINUTES,
     FINISH_READING,
     FINISH_RISE,
     FINISH_TEMP,
 )
-from sheetfuncs.formulas.jars import JAR_COUNT, JAR_REST
+from sheetfuncs.formulas.jars import JAR_COUNT, JAR_REST, JAR_WEIGHT
 from sheetfuncs.formulas.sap import (
     SAP_AFTER_ICE,
     SAP_FREEZES,
@@ -36,29 +49,36 @@ from sheetfuncs.formulas.syrup import (
     SYRUP_GRAVITY,
     SYRUP_STATE,
 )
-from sheetfuncs.formulas.taps import SAP_RUNS, TAP_COUNT
+from sheetfuncs.formulas.taps import SAP_RUNS, SEASON_GOES_ON, SEASON_WARMTH, TAP_COUNT
 from sheetfuncs.science.errors import FormulaError, LeftOut, NoSolution, OutOfLimits, WrongKind
 
 __version__ = "0.1.0"
 
 __all__ = [
     "AIR_PRESSURE",
+    "AIR_PRESSURE_BY_SEA_LEVEL",
     "AIR_PRESSURE_HERE",
     "BOIL_BRIX",
     "BOIL_FUEL",
     "BOIL_HEAT",
     "BOIL_HOURS",
+    "BOIL_RATE",
     "BOIL_WATER",
     "BRIX_BY_BOIL",
+    "BRIX_BY_BOIL_SPREAD",
     "BRIX_BY_GRAVITY",
     "BRIX_BY_HYDROMETER",
     "BRIX_BY_REFRACTOMETER",
+    "BRIX_BY_SAP_HYDROMETER",
+    "BRIX_BY_WEIGHT",
     "FINISH_MINUTES",
     "FINISH_READING",
     "FINISH_RISE",
     "FINISH_TEMP",
+    "FUEL_EFFICIENCY",
     "JAR_COUNT",
     "JAR_REST",
+    "JAR_WEIGHT",
     "PAN_DEPTH",
     "PAN_RATE",
     "SAP_AFTER_ICE",
@@ -68,6 +88,8 @@ __all__ = [
     "SAP_PER_SYRUP",
     "SAP_RUNS",
     "SAP_SUGAR",
+    "SEASON_GOES_ON",
+    "SEASON_WARMTH",
     "SYRUP_ADJUST",
     "SYRUP_BAUME",
     "SYRUP_BLEND",

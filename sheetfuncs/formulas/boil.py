@@ -3,60 +3,51 @@
 from __future__ import annotations
 
 from sheetfuncs.formulas.define import define
+from sheetfuncs.formulas.fuels import FUELS
 from sheetfuncs.formulas.quantities import (
     ANY_VOLUME,
+    AREA,
     FUEL,
     FUEL_AMOUNT,
     HEAT,
     HOURS,
     LENGTH,
+    POWER,
     RATE,
     SHARE,
     SUGAR,
+    SYSTEMS,
     TEMPERATURE,
+    VOLUME,
     measured,
     number,
     one_of,
+    standing_for,
 )
 from sheetfuncs.formulas.vocabulary import PACE, PAN_AREA, SAP_VOLUME, SOME_VOLUME, STRENGTH, TARGET
 from sheetfuncs.science import heat as heat_of
 from sheetfuncs.science import sucrose
-from sheetfuncs.science.maths import Value, lookup, require
-from sheetfuncs.science.water import DENSITY_20
+from sheetfuncs.science.maths import Value, choose, fifteen, lookup, require
+from sheetfuncs.science.water import DENSITY_20, latent_heat
 
 VOLUME_LEFT = number("volume left, cold, in the unit of `volume`", ANY_VOLUME, 0.0, 10000000.0)
 HEAT_NEEDED = measured("heat that must reach the sap", HEAT, (0.0, 1e12), (0.0, 1.055e9))
 SAP_TEMPERATURE = measured("temperature of the sap at the start", TEMPERATURE, (20.0, 212.0), (-6.5, 100.0))
-EFFICIENCY = number("share of the fuel's heat that reaches the sap (0.3 open fire, 0.5 evaporator)", SHARE, 0.01, 1.0)
+EFFICIENCY = number(
+    "share of the fuel's heat that reaches the sap (FUEL_EFFICIENCY has one to start with)", SHARE, 0.01, 1.0
+)
 
-CORD = 3.624556363776  # m³: 128 cubic feet, stacked
-GALLON = 3.785411784  # L
-CUBIC_FOOT = 0.028316846592  # m³
-BTU = 1055.05585262  # J
+BURNT = standing_for(
+    "fuel", FUEL, *({name: fuel.heat_of_one(system) for name, fuel in FUELS.items()} for system in SYSTEMS)
+)
+FUEL_NAME = one_of("fuel", FUEL, tuple(FUELS))
+STOVE = measured("power of the stove, hot plate or burner", POWER, (1.0, 10000000.0), (0.0003, 2930.0))
 
-
-# Heat in one unit of each fuel, Btu: Bartok, UConn Extension (2013); for wood the middle of
-# its range (hardwood 18 to 24, softwood 10 to 15 million Btu a cord).
-HEATING_VALUE = {
-    "hardwood": 21000000.0,  # cord
-    "softwood": 12500000.0,  # cord
-    "propane": 92500.0,  # gal
-    "fuel oil": 138500.0,  # gal
-    "natural gas": 1030.0,  # ft³
-    "electricity": 3412.0,  # kWh
-}
-METRIC_UNITS = {  # m³, L, m³ or kWh in one unit of the above
-    "hardwood": CORD,
-    "softwood": CORD,
-    "propane": GALLON,
-    "fuel oil": GALLON,
-    "natural gas": CUBIC_FOOT,
-    "electricity": 1.0,
-}
-US_UNITS = dict.fromkeys(METRIC_UNITS, 1.0)
-BURNT = one_of("fuel", FUEL, tuple(HEATING_VALUE))
-
-SQUARE_FOOT, CUBIC_GALLON = 0.09290304, 0.003785411784  # m², m³
+# A flat pan, in metres: a gallon an hour from a square foot of a large one, 0.6 of a small one.
+SMALL_PAN, LARGE_PAN = fifteen(AREA.us.into_si(4.75)), fifteen(AREA.us.into_si(6.0))
+QUICK = fifteen(VOLUME.us.into_si(1.0) / AREA.us.into_si(1.0))
+SLOW = fifteen(0.6 * QUICK)
+GROWING = fifteen((QUICK - SLOW) * LARGE_PAN / (LARGE_PAN - SMALL_PAN))
 
 
 def _must_thicken(brix: Value, to_brix: Value, value: Value) -> Value:
@@ -126,8 +117,8 @@ def BOIL_HOURS(volume: Value, brix: Value, to_brix: Value, rate: Value) -> Value
 @define(
     "heat",
     HEAT,
-    source="specific heat: Bubnik et al. (1995), attribution from memory; latent heat: fitted to "
-    "IAPWS-IF97. Within 2 % of the 400,000 Btu per gallon of syrup that Ohio State Extension gives",
+    source="specific heat: Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual (1995); latent heat: "
+    "fitted to IAPWS-IF97. Within 2 % of the 400,000 Btu per gallon of syrup that Ohio State Extension gives",
     example=((40.0, 2.0, 66.9, 40.0, "US"), 373203.7),
     volume=SAP_VOLUME,
     brix=STRENGTH,
@@ -143,32 +134,67 @@ def BOIL_HEAT(volume: Value, brix: Value, to_brix: Value, sap_temperature: Value
 
 
 @define(
-    "amount of fuel: wood in cords or m³ stacked, propane and fuel oil in gal or L, natural gas in "
-    "ft³ or m³, electricity in kWh",
+    "amount of fuel: wood in cords or m³ stacked, propane and fuel oil in gal or L, gas in ft³ or m³, "
+    "else 20-lb bottles, therms or kWh",
     FUEL_AMOUNT,
-    source="heating values: Bartok, UConn Extension (2013); dry wood, middle of its range",
+    source="heating values: Bartok, UConn Extension (2013); dry wood, middle of its range; a 20-lb bottle "
+    "of propane holds 4.72 gal (cylinder makers' table)",
     example=((373000.0, "propane", 0.5, "US"), 8.06),
     heat=HEAT_NEEDED,
     fuel=BURNT,
     efficiency=EFFICIENCY,
 )
-def BOIL_FUEL(heat: Value, fuel: Value, efficiency: Value, units: Value) -> Value:
+def BOIL_FUEL(heat: Value, fuel: Value, efficiency: Value) -> Value:
     """Fuel that brings a heat to the sap; efficiency is the share of its heat that gets there."""
-    amount = heat / (lookup(fuel, HEATING_VALUE) * BTU) / efficiency
-    return amount * lookup(units, {"US": lookup(fuel, US_UNITS), "metric": lookup(fuel, METRIC_UNITS)})
+    return heat / fuel / efficiency
+
+
+@define(
+    "share of the fuel's heat",
+    SHARE,
+    source="a judgement: records of wood fires run from 16 to 42 percent; gas 0.35 to 0.5 and an electric "
+    "element in the pan 0.7 to 0.9, from memory",
+    example=(("hardwood",), 0.25),
+    fuel=FUEL_NAME,
+)
+def FUEL_EFFICIENCY(fuel: Value) -> Value:
+    """Share of a fuel's heat that reaches the sap, to start with: your own log knows better."""
+    return lookup(fuel, {name: each.efficiency for name, each in FUELS.items()})
 
 
 @define(
     "volume of water an hour",
     RATE,
-    source="common practice, no source: a flat pan loses 1 gal an hour from each square foot (0.7 to "
-    "1.2 measured by hobbyists)",
+    source="common practice, no source: a flat pan of 6 square feet or more loses 1 gal an hour from each "
+    "(0.7 to 1.2 measured by hobbyists), one under 5 square feet about 0.6 (a dealer's sizing chart)",
     example=((6.0, "US"), 6.0),
     area=PAN_AREA,
 )
 def PAN_RATE(area: Value) -> Value:
-    """How fast a flat pan boils water off. A guess to start with: measure your own."""
-    return area / SQUARE_FOOT * CUBIC_GALLON
+    """How fast a flat pan over a fire boils water off. A guess to start with: measure your own.
+
+    On a stove or a hot plate the heat decides and not the pan: BOIL_RATE.
+    """
+    slow = SLOW * area
+    middle = slow + GROWING * (area - SMALL_PAN)
+    return choose(area <= SMALL_PAN, slow, choose(area < LARGE_PAN, middle, QUICK * area))
+
+
+@define(
+    "volume of water an hour",
+    RATE,
+    source="latent heat at 100 °C, fitted to IAPWS-IF97",
+    example=((5118.0, 0.75, "US"), 0.475),
+    power=STOVE,
+    efficiency=EFFICIENCY,
+)
+def BOIL_RATE(power: Value, efficiency: Value) -> Value:
+    """How fast a heat boils water off, once it boils; efficiency is the share that reaches the sap.
+
+    A hot plate of 1,500 W has 5,118 Btu/h. Cold sap poured in takes up to a sixth of the heat to
+    warm: BOIL_HEAT reckons it.
+    """
+    return 3600.0 * power * efficiency / latent_heat(heat_of.BOIL) / DENSITY_20
 
 
 @define(

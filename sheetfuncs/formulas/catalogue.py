@@ -9,6 +9,10 @@ from sheetfuncs.formulas.define import Function
 
 STAGES: tuple[ModuleType, ...] = (air, taps, sap, boil, finish, syrup, jars)
 
-CATALOGUE: dict[str, Function] = {
-    name: function for stage in STAGES for name, function in vars(stage).items() if hasattr(function, "card")
-}
+
+def functions_of(stage: ModuleType) -> dict[str, Function]:
+    """The functions that a stage defines, by name."""
+    return {name: function for name, function in vars(stage).items() if hasattr(function, "card")}
+
+
+CATALOGUE: dict[str, Function] = {name: each for stage in STAGES for name, each in functions_of(stage).items()}

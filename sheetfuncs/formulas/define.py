@@ -19,7 +19,7 @@ from textwrap import fill
 from typing import Any, Callable, Literal, NamedTuple, Protocol
 
 from sheetfuncs.formulas.guard import as_float, check_given, check_limits, number_of, word_of
-from sheetfuncs.formulas.quantities import COUNT, SYSTEMS, Argument, Quantity, System, Unit
+from sheetfuncs.formulas.quantities import COUNT, SYSTEMS, Argument, Quantity, System
 from sheetfuncs.science.errors import NoSolution
 from sheetfuncs.science.maths import Traced
 
@@ -53,13 +53,7 @@ class Card(NamedTuple):
     @property
     def units(self) -> bool:
         """Whether the function takes `units` last."""
-        measures = [argument.quantity for argument in self.arguments.values()] + [self.result]
-        return self.system_matters or any(quantity.units for quantity in measures)
-
-    @property
-    def system_matters(self) -> bool:
-        """Whether the relation itself asks for the unit system."""
-        return "units" in signature(self.relation).parameters
+        return self.result.units or any(argument.units for argument in self.arguments.values())
 
     @property
     def parameters(self) -> tuple[str, ...]:
@@ -119,7 +113,7 @@ def define(
     """
 
     def wrap(relation: Callable[..., Any]) -> Function:
-        taken = [name for name in signature(relation).parameters if name != "units"]
+        taken = list(signature(relation).parameters)
         if taken != list(arguments):
             raise TypeError(f"{relation.__name__} takes {taken}, its definition names {list(arguments)}")
         summary, _, notes = (relation.__doc__ or "").strip().partition("\n\n")
@@ -156,7 +150,14 @@ def _compiled(card: Card) -> Function:
     given = "".join(f"{name}, " for name in card.arguments)
     lines += ["    except NoSolution as why:", f"        raise unsolved(card, ({given}), why) from why"]
     lines += [f"    return slowly(card, ({given}), {'units' if card.units else repr(SYSTEMS[0])})"]
-    allowed = {f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()}
+    allowed: dict[str, Any] = {
+        f"{name}_words": frozenset(argument.allowed) for name, argument in card.arguments.items()
+    }
+    allowed |= {
+        f"{name}_{system}": meanings
+        for name, argument in card.arguments.items()
+        for system, meanings in argument.meanings.items()
+    }
     scope: dict[str, Any] = {"relation": card.relation, "card": card, "as_float": as_float, "slowly": _slowly}
     scope.update(NoSolution=NoSolution, unsolved=_unsolved, **allowed)
     text, place = "\n".join(lines) + "\n", f"<sheetfuncs {card.name}>"
@@ -179,13 +180,11 @@ def _branch(card: Card, system: str, indent: str) -> list[str]:
     for name, argument in card.arguments.items():
         if argument.allowed:
             checks.append(f"{name}.__class__ is str and {name} in {name}_words")
-            given.append(name)
+            given.append(f"{name}_{system}[{name}]" if argument.meanings else name)
         else:
             low, high = argument.limits(system)
             checks.append(f"{low!r} <= {name}_ <= {high!r}")
             given.append(argument.quantity.unit(system).into_si(Arithmetic(f"{name}_")).text)
-    if card.system_matters:
-        given.append(f"units={system!r}")
     result = card.result.unit(system).out_of_si(Arithmetic(f"relation({', '.join(given)})"))
     return [f"{indent}if {' and '.join(checks)}:", f"{indent}    return {result.text}"]
 
@@ -235,12 +234,8 @@ def _unsolved(card: Card, given: tuple[Any, ...], why: NoSolution) -> NoSolution
 
 def compute(card: Card, values: Sequence[Any], system: System) -> Any:
     """Convert, relate, convert back; without checks, on numbers or traced values."""
-    given = [
-        value if argument.allowed else system.convert(argument.quantity, Unit.into_si, value)
-        for argument, value in zip(card.arguments.values(), values)
-    ]
-    extra = {"units": system.units} if card.system_matters else {}
-    return system.convert(card.result, Unit.out_of_si, card.relation(*given, **extra))
+    given = [system.into_si(argument, value) for argument, value in zip(card.arguments.values(), values)]
+    return system.out_of_si(card.result, card.relation(*given))
 
 
 def card_text(card: Card) -> str:

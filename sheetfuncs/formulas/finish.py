@@ -3,7 +3,18 @@
 from __future__ import annotations
 
 from sheetfuncs.formulas.define import define
-from sheetfuncs.formulas.quantities import DIFFERENCE, GRAVITY, MINUTES, SUGAR, TEMPERATURE, measured, number
+from sheetfuncs.formulas.quantities import (
+    ANY_WEIGHT,
+    DIFFERENCE,
+    GRAVITY,
+    MINUTES,
+    ORIGIN,
+    SUGAR,
+    TEMPERATURE,
+    measured,
+    number,
+    standing_for,
+)
 from sheetfuncs.formulas.vocabulary import (
     AIR,
     CUP_TEMPERATURE,
@@ -14,11 +25,20 @@ from sheetfuncs.formulas.vocabulary import (
     WATER_READING,
 )
 from sheetfuncs.science import boiling, heat, instruments, sucrose, water
-from sheetfuncs.science.maths import TINY, Value, choose, require
+from sheetfuncs.science.maths import TINY, Value, choose, fifteen, require, sqrt
 from sheetfuncs.science.sucrose import STRONGEST
 
 PAN_READING = measured("what the thermometer shows in the boiling pan", TEMPERATURE, (150.0, 300.0), (65.0, 149.0))
 FLOATING = number("what the hydrometer shows, °Brix scale marked at 60 °F", SUGAR, 0.0, 85.0)
+COLD_FLOATING = number("what the hydrometer shows, °Brix", SUGAR, 0.0, 85.0)
+MARKED_AT = measured(
+    "temperature its scale was marked for (38 °F on most sap hydrometers)", TEMPERATURE, (32.0, 70.0), (0.0, 21.0)
+)
+WEIGHT_EMPTY = number("weight of the empty container", ANY_WEIGHT, 0.0, 1000000.0)
+WEIGHT_OF_WATER = number("its weight full of water to a mark, in the same unit", ANY_WEIGHT, 0.0, 1000000.0)
+WEIGHT_FULL = number("its weight full of the liquid to the same mark", ANY_WEIGHT, 0.0, 1000000.0)
+BOTH_TEMPERATURES = measured("temperature of the liquid and of the water", TEMPERATURE, (32.0, 212.0), (0.0, 100.0))
+GIVE_OR_TAKE = measured("how far off a reading of this thermometer may be", DIFFERENCE, (0.0, 10.0), (0.0, 5.5))
 SCREEN = number("what the refractometer shows, no temperature compensation, marked at 20 °C", SUGAR, 0.0, 75.0)
 PRISM = measured("temperature of the instrument and the drop", TEMPERATURE, (50.0, 86.0), (10.0, 30.0))
 TRUE_GRAVITY = number("true specific gravity 20/20 °C", GRAVITY, 1.0, 1.45)
@@ -28,8 +48,26 @@ BOILING_SOURCE = (
     "form from memory), with IAPWS-IF97 for water; about 0.1 °C to 70 °Brix"
 )
 
+FAR_TOO_LIGHT, FAR_TOO_HEAVY = 0.9, 1.6  # of water: beyond, the density relation has no root
+
+RELATION = fifteen(0.1**2)  # square of 0.1 °C: how far published relations stand apart at syrup
+
+# How much further off the water reading may be than the thermometer, °C: half an inch of mercury of
+# weather (0.85 °F), and the thermometer's own offset (1.5 °F), which a reading of its own would hold.
+WEATHER, OFFSET = 0.47, 0.83
+WATER_FROM = {
+    "today": 0.0,
+    "another day": WEATHER,
+    "barometer": OFFSET,
+    "elevation": fifteen(sqrt(WEATHER * WEATHER + OFFSET * OFFSET)),
+}
+FROM = standing_for("where the water reading is from", ORIGIN, WATER_FROM, WATER_FROM)
+
 # What a boiling point's last step may leave, as a share of the activity: 85 °Brix itself has an answer.
 NEARLY = 1.0000001
+
+COLDER = "it cannot boil colder than water: read both again"
+HOTTER = "that is hotter than 85 °Brix boils: read both again"
 
 
 def _within(brix: Value) -> Value:
@@ -110,17 +148,54 @@ def BRIX_BY_BOIL(reading: Value, water_reading: Value) -> Value:
 
     #NUM! where it boils colder than the water, or hotter than 85 °Brix does.
     """
-    reading = require(reading >= water_reading - TINY, reading, "it cannot boil colder than water: read both again")
+    reading = require(reading >= water_reading - TINY, reading, COLDER)
     activity = water.saturation_pressure(water_reading) / water.saturation_pressure(reading)
-    possible = boiling.least_activity(reading) <= activity * NEARLY
-    activity = require(possible, activity, "that is hotter than 85 °Brix boils: read both again")
+    activity = require(boiling.least_activity(reading) <= activity * NEARLY, activity, HOTTER)
     return _within(boiling.brix_from_activity(activity, reading))
+
+
+def _strongest_at(reading: Value, pressure: Value) -> Value:
+    """Strength of what boils at a temperature, at most 85 °Brix and at least none."""
+    activity, least = pressure / water.saturation_pressure(reading), boiling.least_activity(reading)
+    activity = choose(activity > least, choose(activity < 1.0, activity, 1.0), least)
+    return _within(boiling.brix_from_activity(activity, reading))
+
+
+@define(
+    "°Brix either way",
+    SUGAR,
+    source="JCGM 100:2008 5.1: both readings' errors, 0.1 °C of the relation (published ones stand that far "
+    "apart at syrup) and that of the water's origin, as squares; the origins are a judgement: weather of half "
+    "an inch of mercury, a thermometer 1.5 °F (0.8 °C) off",
+    example=((218.0, 210.5, 0.5, "today", "US"), 1.92),
+    reading=PAN_READING,
+    water_reading=WATER_READING,
+    give_or_take=GIVE_OR_TAKE,
+    water_from=FROM,
+)
+def BRIX_BY_BOIL_SPREAD(reading: Value, water_reading: Value, give_or_take: Value, water_from: Value) -> Value:
+    """How far off BRIX_BY_BOIL may be, the larger side: by the thermometer and by its water reading.
+
+    The water reading is from this thermometer in boiling water today, or another day, or it is what
+    water should boil at by the barometer, or by the elevation alone. Sugar that has turned to invert
+    sugar comes on top: with a tenth of it turned, syrup is 1.1 to 1.5 °Brix thinner than it seems.
+    """
+    pressure = water.saturation_pressure(water_reading)
+    activity = pressure / water.saturation_pressure(reading)
+    brix = _strongest_at(reading, pressure)
+    either_way = sqrt(2.0 * give_or_take * give_or_take + RELATION + water_from * water_from)
+    colder = reading - either_way
+    below = brix - _strongest_at(choose(colder > water_reading, colder, water_reading), pressure)
+    above = _strongest_at(reading + either_way, pressure) - brix
+    spread = choose(above > below, above, below)
+    spread = require(boiling.least_activity(reading) <= activity * NEARLY, spread, HOTTER)
+    return require(reading >= water_reading - TINY, spread, COLDER)
 
 
 @define(
     "true strength",
     SUGAR,
-    source="buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 387, ASTM E126; from memory); "
+    source="buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975); "
     "within 0.33 °Brix of the printed chart for 66.9 °Brix syrup",
     example=((59.2, 209.0, "US"), 66.97),
     reading=FLOATING,
@@ -138,8 +213,53 @@ def BRIX_BY_HYDROMETER(reading: Value, temperature: Value) -> Value:
 @define(
     "true strength",
     SUGAR,
-    source="a surface fitted to OIV-MA-AS2-02 Table I and, above 20 °C, the 1936 international table "
-    "(AOAC 990.35, ISO 2173; from memory): within 0.021 °Brix of every row",
+    source="buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975)",
+    example=((2.0, 50.0, 38.0, "US"), 2.05),
+    reading=COLD_FLOATING,
+    temperature=CUP_TEMPERATURE,
+    marked_at=MARKED_AT,
+)
+def BRIX_BY_SAP_HYDROMETER(reading: Value, temperature: Value, marked_at: Value) -> Value:
+    """True strength from a hydrometer marked at another temperature, as sap hydrometers are.
+
+    #NUM! where that is over 85 °Brix.
+    """
+    brix = instruments.brix_from_hydrometer(reading, temperature, marked_at)
+    return _within(require(brix <= STRONGEST + TINY, brix, "that is over 85 °Brix: read both again"))
+
+
+@define(
+    "true strength",
+    SUGAR,
+    source="weights in air of 1.2 kg/m³ (OIML D 28:2004) with ICUMSA SPS-4 densities, solved by Newton's method",
+    example=((12.4, 44.9, 55.6, 68.0, "US"), 66.62),
+    empty_weight=WEIGHT_EMPTY,
+    water_weight=WEIGHT_OF_WATER,
+    full_weight=WEIGHT_FULL,
+    temperature=BOTH_TEMPERATURES,
+)
+def BRIX_BY_WEIGHT(empty_weight: Value, water_weight: Value, full_weight: Value, temperature: Value) -> Value:
+    """Strength from a kitchen scale: a container weighed empty, full of water, and full of sap or syrup.
+
+    Fill to the same mark, a narrow neck is best, with water as warm as the liquid. A scale that reads
+    to 1 g tells sap in a gallon jug to 0.1 °Brix and syrup in a pint jar to 0.6. #NUM! where the
+    liquid weighs less than water, or more than 85 °Brix does.
+    """
+    filled = water_weight - empty_weight
+    filled = require(filled > 0.0, filled, "the water weighs nothing: weigh the container empty first")
+    ratio = (full_weight - empty_weight) / filled
+    light = "the liquid weighs less than the water: fill both to the same mark"
+    heavy = "that is over 85 °Brix: weigh all three again"
+    ratio = require(ratio <= FAR_TOO_HEAVY, require(ratio >= FAR_TOO_LIGHT, ratio, light), heavy)
+    brix = instruments.brix_from_weights(ratio, temperature)
+    return _within(require(brix <= STRONGEST + TINY, require(brix >= -1.0, brix, light), heavy))
+
+
+@define(
+    "true strength",
+    SUGAR,
+    source="the surface nearest to every row of OIV-MA-AS2-02 Table I and of the 1936 international table (GOST "
+    "copy; from 23 °C, 73 °F on from memory): within 0.021 °Brix of each",
     example=((2.0, 59.0, "US"), 1.7),
     reading=SCREEN,
     temperature=PRISM,

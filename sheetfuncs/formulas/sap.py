@@ -6,14 +6,19 @@ from sheetfuncs.formulas.define import define
 from sheetfuncs.formulas.quantities import ANY_VOLUME, DAYS, MASS, SHARE, SUGAR, TEMPERATURE, TIMES, measured, number
 from sheetfuncs.formulas.vocabulary import ICE_BRIX, ICE_SHARE, SAP_VOLUME, SOME_VOLUME, STRENGTH, SUGARED, TARGET
 from sheetfuncs.science import freezing, sucrose
-from sheetfuncs.science.maths import TINY, Value, choose, exp, require
+from sheetfuncs.science.maths import TINY, Value, choose, exp, fifteen, log, require
 
 FREEZING_STRENGTH = number("sugar in the sap, percent by mass", SUGAR, 0.0, 42.0)
 KEPT_AT = measured("temperature the lot is kept at", TEMPERATURE, (-40.0, 100.0), (-40.0, 38.0))
 
-# SAP_KEEPS, in °C: 20 °F counts as frozen, 38 °F (3.33 °C) still as a cold store, and 10 °F halves.
-FROZEN, COLD_STORE, HALVING = -6.6, 3.34, 5.55555555555556
+# SAP_KEEPS, in °C and days: 38 °F (3.33 °C) still is a cold store, every 10 °F warmer halves; the last ice of a lot
+# forms 5 °C below its freezing point, and at -14 °C all of it can freeze (the eutectic, from memory).
+COLD_STORE, HALVING, SOLID, EUTECTIC = 3.34, 5.55555555555556, 5.0, -13.95
+RAW, PART_BOILED, FROZEN = 7.0, 8.0, 90.0
+SWEETEST_SAP = 8.0  # °Brix: no tree gives more; what has more was boiled
 LN_2 = 0.693147180559945
+LN_FROZEN = fifteen(log(FROZEN))
+LN_RAW, LN_PART_BOILED = fifteen(log(RAW)), fifteen(log(PART_BOILED))
 
 
 @define(
@@ -114,7 +119,8 @@ def SAP_FREEZES(brix: Value) -> Value:
 @define(
     "days, from when it was collected or last brought to a boil",
     DAYS,
-    source="a judgement on common practice, no source: sap keeps about like milk",
+    source="a judgement on common practice, no source: sap keeps about like milk, and part-boiled sap is "
+    "opened again a week later",
     example=((2.0, 48.0, "US"), 3.5),
     brix=STRENGTH,
     temperature=KEPT_AT,
@@ -122,11 +128,16 @@ def SAP_FREEZES(brix: Value) -> Value:
 def SAP_KEEPS(brix: Value, temperature: Value) -> Value:
     """Days that sap or part-boiled sap keeps. A judgement: smell and look before you boil.
 
-    At 38 °F (3.3 °C) or colder 7 days under 20 °Brix, 5 days from 20 to 50, 7 days above; half for
-    every 10 °F warmer; frozen (20 °F, -6.6 °C or colder) 90 days. Bringing a lot back to a boil
-    (180 °F, 82 °C or more) starts its clock again. Cloudy, ropy or off-smelling sap is thrown out,
+    At 38 °F (3.3 °C) 7 days for sap as it comes, and a week and a day for sap of 8 °Brix and more that
+    was jarred boiling and closed; half for every 10 °F (5.6 °C) warmer, double for as much colder; 90
+    days once frozen, 9 °F (5 °C) below its freezing point. Poured cold or left open it keeps as sap
+    does; concentrate of a membrane was never heated: boil it the same day. Bringing a lot back to a
+    boil (180 °F, 82 °C or more) starts its clock again. Cloudy, ropy or off-smelling sap is thrown out,
     whatever its age.
     """
-    cold_days = choose(brix < 20.0, 7.0, choose(brix <= 50.0, 5.0, 7.0))
-    warmer = choose(temperature > COLD_STORE, temperature - COLD_STORE, 0.0)
-    return choose(temperature <= FROZEN, 90.0, cold_days * exp(warmer * -LN_2 / HALVING))
+    freezes = freezing.freezing_point(brix)
+    freezes = choose(freezes > EUTECTIC, freezes, EUTECTIC)
+    liquid = choose(temperature > freezes, temperature, freezes)
+    days = choose(brix < SWEETEST_SAP, LN_RAW, LN_PART_BOILED) + (COLD_STORE - liquid) * LN_2 / HALVING
+    frozen = (liquid - temperature) / SOLID
+    return choose(frozen < 1.0, exp(days + frozen * (LN_FROZEN - days)), FROZEN)

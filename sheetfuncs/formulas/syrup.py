@@ -32,7 +32,7 @@ THINNEST, THICKEST = 66.0, 68.9  # °Brix
 @define(
     "what the hydrometer shows",
     SUGAR,
-    source="buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 387, ASTM E126; from memory); "
+    source="buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975); "
     "within 0.33 °Brix of the printed chart for 66.9 °Brix syrup",
     example=((66.9, 209.0, "US"), 59.12),
     brix=STRENGTH,

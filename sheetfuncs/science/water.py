@@ -44,8 +44,10 @@ def saturation_temperature(pressure: Value) -> Value:
 def density(celsius: Value) -> Value:
     """Density of air-free water at atmospheric pressure, kg/m³.
 
-    Source: Kell, J. Chem. Eng. Data 20 (1975) 97, as used with the sucrose polynomial in
-    Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual (1995), p. 164.  0 to 150 °C.
+    Source: the equation of Kell, J. Chem. Eng. Data 20 (1975) 97, brought to the temperature scale
+    of 1990 by Bettin & Spieweck, as in IP Standard Methods (1998), appendix G (0.006 kg/m³), and
+    used with the sucrose polynomial in Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual
+    (1995), p. 164.  0 to 150 °C.
     """
     t = celsius
     top = (

@@ -115,7 +115,16 @@ def test_units(card):
         ("BRIX_BY_BOIL", (300.0, 175.0), "hotter than 85 °Brix"),
         ("BRIX_BY_HYDROMETER", (85.0, 221.0), "over 85 °Brix"),
         ("SAP_AFTER_ICE", (2.0, 0.5, 5.0), "more sugar than the sap"),
-        ("SAP_RUNS", (45.0, 30.0), "swapped"),
+        ("BRIX_BY_BOIL_SPREAD", (210.0, 211.0, 0.5, "today"), "colder than water"),
+        ("BRIX_BY_SAP_HYDROMETER", (85.0, 221.0, 38.0), "over 85 °Brix"),
+        ("BRIX_BY_WEIGHT", (10.0, 10.0, 20.0, 50.0), "water weighs nothing"),
+        ("BRIX_BY_WEIGHT", (1.0, 10.0, 9.75, 50.0), "less than the water"),
+        ("BRIX_BY_WEIGHT", (1.0, 10.0, 2.0, 50.0), "less than the water"),
+        ("BRIX_BY_WEIGHT", (1.0, 10.0, 14.5, 50.0), "over 85 °Brix"),
+        ("BRIX_BY_WEIGHT", (1.0, 10.0, 100.0, 50.0), "over 85 °Brix"),
+        ("SAP_RUNS", (45.0, 45.0, 30.0), "swapped"),
+        ("SAP_RUNS", (24.0, 26.0, 43.0), "lowest of three nights"),
+        ("SEASON_WARMTH", (45.0, 30.0), "swapped"),
         ("SYRUP_BLEND", (0.0, 64.0, 0.0, 70.0), "both volumes are 0"),
         ("SYRUP_BLEND_SHARE", (64.0, 70.0, 63.0), "not between"),
         ("SYRUP_FLOATS", (1.0, 150.0), "below the 0 mark"),
@@ -123,8 +132,9 @@ def test_units(card):
 )
 def test_no_solution_says_why_and_of_what(name, given, words):
     function = CATALOGUE[name]
-    whole = [int(value) if value == int(value) else value for value in given]  # not every call takes the same way
-    for values in (given, whole, [Decimal(value) for value in given]):
+    ways = (float, lambda value: int(value) if value == int(value) else value, Decimal)  # not every call takes the same
+    for way in ways:
+        values = [value if isinstance(value, str) else way(value) for value in given]
         with pytest.raises(NoSolution, match=words) as refused:
             function(*values)
         assert refused.value.cell == "#NUM!"

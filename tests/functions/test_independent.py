@@ -13,15 +13,20 @@ from CoolProp.CoolProp import PropsSI
 from iapws import IAPWS97
 from iapws.iapws97 import _PSat_T, _TSat_P
 from pytest import approx
+from scipy.integrate import quad
 from scipy.optimize import brentq
 
 from sheetfuncs import (
     AIR_PRESSURE,
+    AIR_PRESSURE_BY_SEA_LEVEL,
     AIR_PRESSURE_HERE,
     BOIL_HEAT,
+    BOIL_RATE,
     BRIX_BY_BOIL,
     BRIX_BY_GRAVITY,
     BRIX_BY_HYDROMETER,
+    BRIX_BY_SAP_HYDROMETER,
+    BRIX_BY_WEIGHT,
     FINISH_RISE,
     FINISH_TEMP,
     SYRUP_COLD,
@@ -149,3 +154,51 @@ def test_strength_from_the_hydrometer(shown, celsius):
     floats = sucrose.density(shown, marked) / (1.0 + GLASS * (celsius - marked))
     expected = brentq(lambda brix: sucrose.density(brix, celsius) - floats, -5.0, 95.0, xtol=1e-11)
     assert expected < 0.0 or BRIX_BY_HYDROMETER(shown, celsius, "metric") == approx(expected, abs=1e-6)
+
+
+@pytest.mark.parametrize("celsius", [-25.0, -10.0, 0.0, 15.0])
+@pytest.mark.parametrize("metres", [-300.0, 0.0, 200.0, 400.0, 1000.0, 3000.0])
+def test_pressure_of_air_as_cold_as_it_is(celsius, metres):
+    # the weight of the air below, by quadrature: g M / (R T), with 6.5 K a kilometre from the pan down
+    height = 6356766.0 * metres / (6356766.0 + metres)
+    layer, _ = quad(lambda z: 9.80665 * 0.0289644 / 8.31432 / (celsius + 273.15 + 0.0065 * (height - z)), 0.0, height)
+    expected = 1013.25 * math.exp(-layer)
+    assert AIR_PRESSURE_BY_SEA_LEVEL(1013.25, metres, celsius, "metric") == approx(expected, rel=1e-9)
+
+
+def test_what_the_wrong_barometer_costs():
+    # the card of AIR_PRESSURE_HERE, at -10 °C
+    for metres, fahrenheit in ((400.0, 0.2), (1000.0, 0.4)):
+        readings = (
+            AIR_PRESSURE_HERE(1013.25, metres, "metric"),
+            AIR_PRESSURE_BY_SEA_LEVEL(1013.25, metres, -10.0, "metric"),
+        )
+        there, true = (_TSat_P(reading / 1e4) for reading in readings)
+        assert (there - true) * 1.8 == approx(fahrenheit, abs=0.05)
+
+
+@pytest.mark.parametrize("shown", [0.5, 2.0, 8.0, 40.0])
+@pytest.mark.parametrize("celsius", [0.0, 3.3, 10.0, 25.0])
+@pytest.mark.parametrize("marked", [3.3333, 15.0, 20.0])
+def test_strength_from_a_hydrometer_marked_at_another_temperature(shown, celsius, marked):
+    floats = sucrose.density(shown, marked) / (1.0 + GLASS * (celsius - marked))
+    expected = brentq(lambda brix: sucrose.density(brix, celsius) - floats, -5.0, 95.0, xtol=1e-11)
+    assert expected < 0.0 or BRIX_BY_SAP_HYDROMETER(shown, celsius, marked, "metric") == approx(expected, abs=1e-6)
+
+
+@pytest.mark.parametrize("ratio", [1.0, 1.0077, 1.04, 1.18, 1.33, 1.4])
+@pytest.mark.parametrize("celsius", [0.0, 4.0, 20.0, 60.0, 100.0])
+def test_strength_from_weights(ratio, celsius):
+    def weight(brix: float) -> float:
+        return sucrose.density(brix, celsius) - 1.2  # kg/m³, less the air that buoys it up
+
+    expected = brentq(lambda brix: weight(brix) - ratio * weight(0.0), -5.0, 95.0, xtol=1e-11)
+    assert BRIX_BY_WEIGHT(0.0, 1.0, ratio, celsius, "metric") == approx(max(expected, 0.0), abs=1e-6)
+
+
+@pytest.mark.parametrize("kilowatts", [0.5, 1.5, 10.0])
+def test_water_boiled_off_by_a_heat(kilowatts):
+    kilograms = 3600.0 * kilowatts * 1000.0 * 0.75
+    kilograms /= PropsSI("H", "P", ATMOSPHERE, "Q", 1, "Water") - PropsSI("H", "P", ATMOSPHERE, "Q", 0, "Water")
+    litres = kilograms / PropsSI("D", "T", 293.15, "P", ATMOSPHERE, "Water") * 1000.0
+    assert BOIL_RATE(kilowatts, 0.75, "metric") == approx(litres, rel=1e-4)

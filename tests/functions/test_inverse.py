@@ -8,19 +8,25 @@ from pytest import approx
 
 from sheetfuncs import (
     AIR_PRESSURE,
+    AIR_PRESSURE_BY_SEA_LEVEL,
     AIR_PRESSURE_HERE,
     BOIL_BRIX,
+    BOIL_HEAT,
     BOIL_HOURS,
+    BOIL_RATE,
     BOIL_WATER,
     BRIX_BY_BOIL,
     BRIX_BY_GRAVITY,
     BRIX_BY_HYDROMETER,
+    BRIX_BY_SAP_HYDROMETER,
+    BRIX_BY_WEIGHT,
     FINISH_MINUTES,
     FINISH_READING,
     FINISH_RISE,
     FINISH_TEMP,
     JAR_COUNT,
     JAR_REST,
+    JAR_WEIGHT,
     PAN_DEPTH,
     SAP_AFTER_ICE,
     SAP_ICE_LOSS,
@@ -187,3 +193,48 @@ def test_a_standard_barometer_is_a_standard_day(elevation):
 @given(VOLUME, st.floats(0.005, 93.0))
 def test_depth_times_area_is_volume(volume, area):
     assert PAN_DEPTH(volume, area, "metric") / 100.0 * area * 1000.0 == approx(volume, rel=1e-12)
+
+
+@given(st.floats(880.0, 1084.0), st.floats(-425.0, 4900.0))
+def test_on_a_standard_day_both_barometers_are_the_same(barometer, elevation):
+    # at sea level pressure differs from 1,013.25 hPa at a standard temperature: the two part by 0.1 hPa there
+    standard = 15.0 - 0.0065 * atmosphere.geopotential(elevation)
+    assert AIR_PRESSURE_BY_SEA_LEVEL(1013.25, elevation, standard, "metric") == close(
+        AIR_PRESSURE_HERE(1013.25, elevation, "metric"), 1e-9
+    )
+    assert AIR_PRESSURE_BY_SEA_LEVEL(barometer, 0.0, standard, "metric") == close(barometer, 1e-9)
+
+
+@given(BRIX, st.floats(0.0, 105.0))
+def test_a_sap_hydrometer_marked_at_60_is_a_syrup_hydrometer(shown, celsius):
+    try:
+        brix = BRIX_BY_HYDROMETER(shown, celsius, "metric")
+    except NoSolution:
+        assume(False)
+    assert BRIX_BY_SAP_HYDROMETER(shown, celsius, (60.0 - 32.0) / 1.8, "metric") == close(brix)
+
+
+@given(BRIX, st.floats(0.0, 21.0))
+def test_at_its_mark_a_hydrometer_shows_the_strength(brix, marked_at):
+    assert BRIX_BY_SAP_HYDROMETER(brix, marked_at, marked_at, "metric") == close(brix)
+
+
+@given(BRIX, st.floats(0.0, 100.0), st.floats(1.0, 5000.0), st.floats(1.0, 10000.0))
+def test_a_scale_finds_the_strength_that_has_the_density(brix, celsius, jar, filled):
+    air = 0.0012  # kg/L
+    water_weighs, weighs = (SYRUP_DENSITY(each, celsius, "metric") - air for each in (0.0, brix))
+    full = jar + filled * weighs / water_weighs
+    assert BRIX_BY_WEIGHT(jar, jar + filled, full, celsius, "metric") == close(brix)
+
+
+@given(BRIX, st.floats(3.0, 30000.0))
+def test_a_jar_weighs_its_volume_less_the_air(brix, jar_size):
+    true = jar_size * SYRUP_DENSITY(brix, 20.0, "metric")
+    assert JAR_WEIGHT(jar_size, brix, "metric") == approx(true, rel=0.0011)  # 1.2 kg/m³ of air in 1,000
+
+
+@given(st.floats(0.01, 1000.0), st.floats(0.01, 1.0))
+def test_an_hour_at_a_rate_takes_the_heat_that_made_it(kilowatts, efficiency):
+    litres = BOIL_RATE(kilowatts, efficiency, "metric")
+    heat = BOIL_HEAT(litres, 0.0, 66.9, 100.0, "metric")
+    assert heat == approx(3.6 * kilowatts * efficiency, rel=1e-9)  # MJ

@@ -13,17 +13,19 @@ from pytest import approx
 from sheetfuncs import BOIL_FUEL
 from sheetfuncs.formulas import quantities
 from sheetfuncs.formulas.catalogue import CATALOGUE
+from sheetfuncs.formulas.fuels import FUELS
 from sheetfuncs.formulas.quantities import SYSTEMS, Quantity
 from sheetfuncs.science.errors import FormulaError, NoSolution
 from tests.tools.arguments import FACES, with_units
 
 UNITS = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
+UNITS.define("cord = 128 * foot**3")  # NIST Handbook 130: stacked
+UNITS.define("bottle = 20 * pound")  # of propane
 
 QUANTITIES = {
-    name: quantity for name, quantity in vars(quantities).items() if isinstance(quantity, Quantity) and quantity.units
+    name: quantity for name, quantity in vars(quantities).items() if isinstance(quantity, Quantity) and quantity.si
 }
-# BOIL_FUEL answers in the fuel's own unit: see the last test.
-IN_BOTH = [card for card, system in FACES if card.units and system == "metric" and card.name != "BOIL_FUEL"]
+IN_BOTH = [card for card, system in FACES if card.units and system == "metric"]
 MEASURED = [
     pytest.param(argument, id=f"{card.name}-{name}")
     for card, system in FACES
@@ -94,7 +96,8 @@ def test_a_call_means_the_same_in_both_systems(card, data):
     if isinstance(one, str) or isinstance(other, str):
         assert one == other
         return
-    one, other = card.result.us.into_si(one), card.result.metric.into_si(other)
+    result = FUELS[us[1]].counted_in if card.result is quantities.FUEL_AMOUNT else card.result
+    one, other = result.us.into_si(one), result.metric.into_si(other)
     if card.name == "JAR_REST":
         jar = card.arguments["jar_size"].quantity.us.into_si(us[1])
         volume = card.arguments["volume"].quantity.us.into_si(us[0])
@@ -104,20 +107,16 @@ def test_a_call_means_the_same_in_both_systems(card, data):
         assert other == approx(one, rel=1e-9, abs=1e-9)
 
 
-@pytest.mark.parametrize(
-    ("fuel", "us", "metric"),
-    [
-        ("hardwood", "128 foot^3", "meter^3"),  # a cord is 128 cubic feet, stacked
-        ("softwood", "128 foot^3", "meter^3"),
-        ("propane", "gallon", "liter"),
-        ("fuel oil", "gallon", "liter"),
-        ("natural gas", "foot^3", "meter^3"),
-        ("electricity", "kilowatt_hour", "kilowatt_hour"),
-    ],
-)
-def test_fuel_is_the_same_amount_in_both_systems(fuel, us, metric):
-    heat = UNITS.Quantity(1e6, "Btu_it")
-    amount = BOIL_FUEL(heat.magnitude, fuel, 0.5) * UNITS.Quantity(us)
-    assert BOIL_FUEL(heat.to("megajoule").magnitude, fuel, 0.5, "metric") == approx(
-        amount.to(metric).magnitude, rel=1e-9
-    )
+@pytest.mark.parametrize("fuel", FUELS)
+def test_a_fuel_has_the_same_heat_in_both_systems(fuel):
+    heat = {
+        system: FUELS[fuel].heat_of_one(system)
+        / UNITS.Quantity(1.0, FUELS[fuel].counted_in.unit(system).pint).to_base_units().magnitude
+        for system in SYSTEMS
+    }
+    assert heat["metric"] == approx(heat["US"], rel=1e-12)
+    assert 0.0 < FUELS[fuel].efficiency < 1.0
+
+
+def test_a_bottle_is_so_many_gallons_of_propane():
+    assert BOIL_FUEL(1e6, "propane", 0.5) == approx(4.72 * BOIL_FUEL(1e6, "propane bottle", 0.5), rel=1e-12)

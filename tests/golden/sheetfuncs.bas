@@ -16,6 +16,10 @@ Public Function AIR_PRESSURE_HERE(Optional barometer, Optional elevation, Option
     AIR_PRESSURE_HERE = Answer("AIR_PRESSURE_HERE", Array(barometer, elevation, units))
 End Function
 
+Public Function AIR_PRESSURE_BY_SEA_LEVEL(Optional sea_level, Optional elevation, Optional temperature, Optional units)
+    AIR_PRESSURE_BY_SEA_LEVEL = Answer("AIR_PRESSURE_BY_SEA_LEVEL", Array(sea_level, elevation, temperature, units))
+End Function
+
 Public Function WATER_BOILS(Optional pressure, Optional units)
     WATER_BOILS = Answer("WATER_BOILS", Array(pressure, units))
 End Function
@@ -24,8 +28,16 @@ Public Function TAP_COUNT(Optional trunk_diameter, Optional units)
     TAP_COUNT = Answer("TAP_COUNT", Array(trunk_diameter, units))
 End Function
 
-Public Function SAP_RUNS(Optional night_low, Optional day_high, Optional units)
-    SAP_RUNS = Answer("SAP_RUNS", Array(night_low, day_high, units))
+Public Function SAP_RUNS(Optional night_low, Optional recent_low, Optional day_high, Optional units)
+    SAP_RUNS = Answer("SAP_RUNS", Array(night_low, recent_low, day_high, units))
+End Function
+
+Public Function SEASON_WARMTH(Optional low, Optional high, Optional units)
+    SEASON_WARMTH = Answer("SEASON_WARMTH", Array(low, high, units))
+End Function
+
+Public Function SEASON_GOES_ON(Optional freeze_thaws, Optional warmth, Optional units)
+    SEASON_GOES_ON = Answer("SEASON_GOES_ON", Array(freeze_thaws, warmth, units))
 End Function
 
 Public Function SAP_SUGAR(Optional volume, Optional brix, Optional units)
@@ -76,8 +88,16 @@ Public Function BOIL_FUEL(Optional heat, Optional fuel, Optional efficiency, Opt
     BOIL_FUEL = Answer("BOIL_FUEL", Array(heat, fuel, efficiency, units))
 End Function
 
+Public Function FUEL_EFFICIENCY(Optional fuel)
+    FUEL_EFFICIENCY = Answer("FUEL_EFFICIENCY", Array(fuel))
+End Function
+
 Public Function PAN_RATE(Optional area, Optional units)
     PAN_RATE = Answer("PAN_RATE", Array(area, units))
+End Function
+
+Public Function BOIL_RATE(Optional power, Optional efficiency, Optional units)
+    BOIL_RATE = Answer("BOIL_RATE", Array(power, efficiency, units))
 End Function
 
 Public Function PAN_DEPTH(Optional volume, Optional area, Optional units)
@@ -104,8 +124,20 @@ Public Function BRIX_BY_BOIL(Optional reading, Optional water_reading, Optional 
     BRIX_BY_BOIL = Answer("BRIX_BY_BOIL", Array(reading, water_reading, units))
 End Function
 
+Public Function BRIX_BY_BOIL_SPREAD(Optional reading, Optional water_reading, Optional give_or_take, Optional water_from, Optional units)
+    BRIX_BY_BOIL_SPREAD = Answer("BRIX_BY_BOIL_SPREAD", Array(reading, water_reading, give_or_take, water_from, units))
+End Function
+
 Public Function BRIX_BY_HYDROMETER(Optional reading, Optional temperature, Optional units)
     BRIX_BY_HYDROMETER = Answer("BRIX_BY_HYDROMETER", Array(reading, temperature, units))
+End Function
+
+Public Function BRIX_BY_SAP_HYDROMETER(Optional reading, Optional temperature, Optional marked_at, Optional units)
+    BRIX_BY_SAP_HYDROMETER = Answer("BRIX_BY_SAP_HYDROMETER", Array(reading, temperature, marked_at, units))
+End Function
+
+Public Function BRIX_BY_WEIGHT(Optional empty_weight, Optional water_weight, Optional full_weight, Optional temperature, Optional units)
+    BRIX_BY_WEIGHT = Answer("BRIX_BY_WEIGHT", Array(empty_weight, water_weight, full_weight, temperature, units))
 End Function
 
 Public Function BRIX_BY_REFRACTOMETER(Optional reading, Optional temperature, Optional units)
@@ -164,22 +196,47 @@ Public Function JAR_REST(Optional volume, Optional jar_size, Optional units)
     JAR_REST = Answer("JAR_REST", Array(volume, jar_size, units))
 End Function
 
+Public Function JAR_WEIGHT(Optional jar_size, Optional brix, Optional units)
+    JAR_WEIGHT = Answer("JAR_WEIGHT", Array(jar_size, brix, units))
+End Function
+
 ' Run this once: it puts what each function and each argument means into Excel's function help.
 Public Sub sheetfuncs_help()
+    help_on_air
+    help_on_taps
+    help_on_sap
+    help_on_boil
+    help_on_finish
+    help_on_syrup
+    help_on_jars
+End Sub
+
+Private Sub help_on_air()
     Describe "AIR_PRESSURE", "Air pressure at an elevation on a standard day. Returns air" & _
             " pressure at the pan, inHg or hPa.", _
             "height above the sea; -1,400 to 16,000 ft, or -425 to 4,900" & " m", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
-    Describe "AIR_PRESSURE_HERE", "Air pressure at the pan today, from the barometer of a" & _
-            " forecast and the elevation. Returns air pressure at the" & " pan, inHg or hPa.", _
-            "barometer of a forecast, reduced to sea level; 26 to 32" & " inHg, or 880 to 1,084 hPa", _
+    Describe "AIR_PRESSURE_HERE", "Air pressure at the pan today, from the altimeter setting" & _
+            " and the elevation. Returns air pressure at the pan, inHg or" & " hPa.", _
+            "altimeter setting, as airports and the U.S. weather service" & _
+            " report it; 26 to 32 inHg, or 880 to 1,084 hPa", _
             "height above the sea; -1,400 to 16,000 ft, or -425 to 4,900" & " m", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "AIR_PRESSURE_BY_SEA_LEVEL", "Air pressure at the pan today, from sea-level pressure, the" & _
+            " elevation and the cold outdoors. Returns air pressure at" & " the pan, inHg or hPa.", _
+            "sea-level pressure of a forecast, as telephones and weather" & _
+            " maps show it; 26 to 32 inHg, or 880 to 1,084 hPa", _
+            "height above the sea; -1,400 to 16,000 ft, or -425 to 4,900" & " m", _
+            "air temperature outdoors, the mean of now and 12 hours ago;" & " -60 to 130 " & ChrW(176) & _
+            "F, or -51 to 54.5 " & ChrW(176) & "C", "unit system, ""US"" or ""metric""; left out: ""US"""
     Describe "WATER_BOILS", "Boiling point of pure water at an air pressure. Returns" & _
             " boiling point of water, " & ChrW(176) & "F or " & ChrW(176) & "C.", _
             "air pressure at the pan, not reduced to sea level" & _
             " (AIR_PRESSURE or AIR_PRESSURE_HERE gives it); 15 to 32" & " inHg, or 508 to 1,084 hPa", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
+End Sub
+
+Private Sub help_on_taps()
     Describe "TAP_COUNT", "How many taps a maple can bear: under 12 in none, 12 to 18" & _
             " in one, over 18 in two. Returns taps the trunk can bear," & " count.", _
             "thickness of the trunk at 4.5 ft (1.4 m); 0 to 120 in, or 0" & " to 305 cm", _
@@ -187,8 +244,27 @@ Public Sub sheetfuncs_help()
     Describe "SAP_RUNS", "Whether sap will run on the day after a night: 0 no, 1" & _
             " maybe, 2 likely. Returns 0 no, 1 maybe, 2 likely, count.", _
             "lowest temperature of the night; -60 to 130 " & ChrW(176) & "F, or -51 to 54.5 " & ChrW(176) & _
-            "C", "highest temperature of the day after; -60 to 130 " & ChrW(176) & "F, or -51 to 54.5 " & _
-            ChrW(176) & "C", "unit system, ""US"" or ""metric""; left out: ""US"""
+            "C", "lowest temperature of this night and the two before; -60 to" & " 130 " & ChrW(176) & _
+            "F, or -51 to 54.5 " & ChrW(176) & "C", "highest temperature of the day after; -60 to 130 " & _
+            ChrW(176) & "F, or -51 to 54.5 " & ChrW(176) & "C", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "SEASON_WARMTH", "Warmth of a day that brings the buds on. Added up from 1" & _
+            " January it tells how far spring is. Returns degree-days" & " over 5 " & ChrW(176) & "C (41 " & _
+            ChrW(176) & "F), F" & ChrW(176) & ChrW(183) & "days or C" & ChrW(176) & ChrW(183) & "days.", _
+            "lowest temperature of the day; -60 to 130 " & ChrW(176) & "F, or -51 to 54.5 " & ChrW(176) & "C", _
+            "highest temperature of the day; -60 to 130 " & ChrW(176) & "F, or -51 to 54.5 " & ChrW(176) & "C", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "SEASON_GOES_ON", "How likely a week is still one of the season, by its frosts" & _
+            " and warmth since 1 January. Returns probability, 0 to 1;" & _
+            " the authors count a week as in the season from 0.51 on.", _
+            "days since 1 January with a low under 3 " & ChrW(176) & "C (37.4 " & ChrW(176) & _
+            "F) and a high over it; 0 to 120 count", "degree-days over 5 " & ChrW(176) & "C (41 " & ChrW(176) & _
+            "F) since 1 January: the sum of SEASON_WARMTH; 0 to 3,600 F" & ChrW(176) & ChrW(183) & _
+            "days, or 0 to 2,000 C" & ChrW(176) & ChrW(183) & "days", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+End Sub
+
+Private Sub help_on_sap()
     Describe "SAP_SUGAR", "Mass of sugar in a volume of sap or syrup. It stays when the" & _
             " water leaves. Returns mass of sugar, lb or kg.", _
             "volume of sap or syrup, cold; 0 to 1,000,000 gal, or 0 to" & " 3,800,000 L", _
@@ -222,6 +298,9 @@ Public Sub sheetfuncs_help()
             " collected or last brought to a boil.", "sugar in the liquid, percent by mass; 0 to 85 " & _
             ChrW(176) & "Brix", "temperature the lot is kept at; -40 to 100 " & ChrW(176) & _
             "F, or -40 to 38 " & ChrW(176) & "C", "unit system, ""US"" or ""metric""; left out: ""US"""
+End Sub
+
+Private Sub help_on_boil()
     Describe "BOIL_BRIX", "Strength after boiling to a measured volume; both volumes" & _
             " cold, no sugar lost. Returns strength after boiling, " & ChrW(176) & "Brix.", _
             "volume of the liquid, cold; 0 to 10,000,000 any one unit of" & " volume", _
@@ -246,20 +325,35 @@ Public Sub sheetfuncs_help()
             "C", "unit system, ""US"" or ""metric""; left out: ""US"""
     Describe "BOIL_FUEL", "Fuel that brings a heat to the sap; efficiency is the share" & _
             " of its heat that gets there. Returns amount of fuel: wood" & " in cords or m" & ChrW(179) & _
-            " stacked, propane and fuel oil in gal or L, natural gas in" & " ft" & ChrW(179) & " or m" & _
-            ChrW(179) & ", electricity in kWh, the fuel's unit.", _
+            " stacked, propane and fuel oil in gal or L, gas in ft" & ChrW(179) & " or m" & ChrW(179) & _
+            ", else 20-lb bottles, therms or kWh, the fuel's unit.", _
             "heat that must reach the sap; 0 to 1e+12 Btu, or 0 to" & " 1,055,000,000 MJ", _
-            "fuel; one of hardwood, softwood, propane, fuel oil, natural" & " gas, electricity", _
-            "share of the fuel's heat that reaches the sap (0.3 open" & _
-            " fire, 0.5 evaporator); 0.01 to 1 share", "unit system, ""US"" or ""metric""; left out: ""US"""
-    Describe "PAN_RATE", "How fast a flat pan boils water off. A guess to start with:" & _
-            " measure your own. Returns volume of water an hour, gal/h or" & " L/h.", _
+            "fuel; one of hardwood, softwood, propane, propane bottle," & _
+            " fuel oil, natural gas, natural gas by therm, electricity", _
+            "share of the fuel's heat that reaches the sap" & _
+            " (FUEL_EFFICIENCY has one to start with); 0.01 to 1 share", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "FUEL_EFFICIENCY", "Share of a fuel's heat that reaches the sap, to start with:" & _
+            " your own log knows better. Returns share of the fuel's" & " heat.", _
+            "fuel; one of hardwood, softwood, propane, propane bottle," & _
+            " fuel oil, natural gas, natural gas by therm, electricity"
+    Describe "PAN_RATE", "How fast a flat pan over a fire boils water off. A guess to" & _
+            " start with: measure your own. Returns volume of water an" & " hour, gal/h or L/h.", _
             "area of the pan's bottom; 0.05 to 1,000 sq ft, or 0.005 to" & " 93 m" & ChrW(178), _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "BOIL_RATE", "How fast a heat boils water off, once it boils; efficiency" & _
+            " is the share that reaches the sap. Returns volume of water" & " an hour, gal/h or L/h.", _
+            "power of the stove, hot plate or burner; 1 to 10,000,000" & " Btu/h, or 0.0003 to 2,930 kW", _
+            "share of the fuel's heat that reaches the sap" & _
+            " (FUEL_EFFICIENCY has one to start with); 0.01 to 1 share", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
     Describe "PAN_DEPTH", "Depth of a volume in a pan with upright sides. Returns depth" & _
             " of the liquid, in or cm.", "volume of sap or syrup, cold; 0 to 1,000,000 gal, or 0 to" & _
             " 3,800,000 L", "area of the pan's bottom; 0.05 to 1,000 sq ft, or 0.005 to" & " 93 m" & ChrW(178), _
             "unit system, ""US"" or ""metric""; left out: ""US"""
+End Sub
+
+Private Sub help_on_finish()
     Describe "FINISH_RISE", "How much hotter than water sap or syrup boils, at its" & _
             " strength and the air pressure. Returns degrees above" & " boiling water, F" & ChrW(176) & _
             " or C" & ChrW(176) & ".", "sugar in the liquid, percent by mass; 0 to 85 " & ChrW(176) & "Brix", _
@@ -289,11 +383,33 @@ Public Sub sheetfuncs_help()
             ChrW(176) & "C", "what the thermometer shows in water boiling hard, today; 175" & " to 222 " & _
             ChrW(176) & "F, or 79.5 to 105.5 " & ChrW(176) & "C", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "BRIX_BY_BOIL_SPREAD", "How far off BRIX_BY_BOIL may be, the larger side: by the" & _
+            " thermometer and by its water reading. Returns " & ChrW(176) & "Brix either way.", _
+            "what the thermometer shows in the boiling pan; 150 to 300 " & ChrW(176) & "F, or 65 to 149 " & _
+            ChrW(176) & "C", "what the thermometer shows in water boiling hard, today; 175" & " to 222 " & _
+            ChrW(176) & "F, or 79.5 to 105.5 " & ChrW(176) & "C", _
+            "how far off a reading of this thermometer may be; 0 to 10 F" & ChrW(176) & ", or 0 to 5.5 C" & _
+            ChrW(176), "where the water reading is from; one of today, another day," & " barometer, elevation", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
     Describe "BRIX_BY_HYDROMETER", "True strength from a hydrometer marked at 60 " & ChrW(176) & _
             "F, floating in syrup at a temperature. Returns true" & " strength, " & ChrW(176) & "Brix.", _
             "what the hydrometer shows, " & ChrW(176) & "Brix scale marked at 60 " & ChrW(176) & _
             "F; 0 to 85 " & ChrW(176) & "Brix", "temperature of the liquid; 32 to 221 " & ChrW(176) & _
             "F, or 0 to 105 " & ChrW(176) & "C", "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "BRIX_BY_SAP_HYDROMETER", "True strength from a hydrometer marked at another" & _
+            " temperature, as sap hydrometers are. Returns true strength," & " " & ChrW(176) & "Brix.", _
+            "what the hydrometer shows, " & ChrW(176) & "Brix; 0 to 85 " & ChrW(176) & "Brix", _
+            "temperature of the liquid; 32 to 221 " & ChrW(176) & "F, or 0 to 105 " & ChrW(176) & "C", _
+            "temperature its scale was marked for (38 " & ChrW(176) & "F on most sap hydrometers); 32 to 70 " & _
+            ChrW(176) & "F, or 0 to 21 " & ChrW(176) & "C", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "BRIX_BY_WEIGHT", "Strength from a kitchen scale: a container weighed empty," & _
+            " full of water, and full of sap or syrup. Returns true" & " strength, " & ChrW(176) & "Brix.", _
+            "weight of the empty container; 0 to 1,000,000 any one unit" & " of weight", _
+            "its weight full of water to a mark, in the same unit; 0 to" & " 1,000,000 any one unit of weight", _
+            "its weight full of the liquid to the same mark; 0 to" & " 1,000,000 any one unit of weight", _
+            "temperature of the liquid and of the water; 32 to 212 " & ChrW(176) & "F, or 0 to 100 " & _
+            ChrW(176) & "C", "unit system, ""US"" or ""metric""; left out: ""US"""
     Describe "BRIX_BY_REFRACTOMETER", "True strength from a refractometer that does not correct for" & _
             " temperature itself; not under 0. Returns true strength, " & ChrW(176) & "Brix.", _
             "what the refractometer shows, no temperature compensation," & " marked at 20 " & ChrW(176) & _
@@ -304,6 +420,9 @@ Public Sub sheetfuncs_help()
             "C, that is density over that of water at 20 " & ChrW(176) & "C. Returns true strength, " & _
             ChrW(176) & "Brix.", "true specific gravity 20/20 " & ChrW(176) & "C; 1 to 1.45 SG 20/20 " & _
             ChrW(176) & "C"
+End Sub
+
+Private Sub help_on_syrup()
     Describe "SYRUP_FLOATS", "What a hydrometer marked in " & ChrW(176) & "Brix at 60 " & ChrW(176) & _
             "F shows in syrup of a strength, that hot. Returns what the" & " hydrometer shows, " & ChrW(176) & _
             "Brix.", "sugar in the liquid, percent by mass; 0 to 85 " & ChrW(176) & "Brix", _
@@ -351,6 +470,9 @@ Public Sub sheetfuncs_help()
     Describe "SYRUP_GRADE", "Colour class from the light that passes: Golden, Amber, Dark" & _
             " or Very Dark. Returns grade by colour, Golden, Amber, Dark" & " or Very Dark.", _
             "light that passes, percent, 560 nm, 10 mm, glycerol 100; 0" & " to 100 percent"
+End Sub
+
+Private Sub help_on_jars()
     Describe "JAR_COUNT", "Whole jars that a volume fills. Both hot or both cold:" & _
             " SYRUP_COLD turns one into the other. Returns jars filled," & " count.", _
             "volume of syrup; 0 to 1,000,000 gal, or 0 to 3,800,000 L", _
@@ -360,6 +482,11 @@ Public Sub sheetfuncs_help()
             " Returns what is left over, fl oz or mL.", _
             "volume of syrup; 0 to 1,000,000 gal, or 0 to 3,800,000 L", _
             "volume of one jar, filled; 0.1 to 1,000 fl oz, or 3 to" & " 30,000 mL", _
+            "unit system, ""US"" or ""metric""; left out: ""US"""
+    Describe "JAR_WEIGHT", "Weight of what a full jar holds, cold: for a label, or to" & _
+            " see on a scale that it is full. Returns what a scale shows," & " less the jar, oz or g.", _
+            "volume of one jar, filled; 0.1 to 1,000 fl oz, or 3 to" & " 30,000 mL", _
+            "sugar in the liquid, percent by mass; 0 to 85 " & ChrW(176) & "Brix", _
             "unit system, ""US"" or ""metric""; left out: ""US"""
 End Sub
 

@@ -38,15 +38,18 @@ def microseconds(function: Callable[..., Any], given: tuple[Any, ...]) -> float:
 def converted(card: Card) -> tuple[Any, ...]:
     """The example's arguments as the relation takes them."""
     given = zip(card.arguments.values(), example(card, "US"), strict=False)
-    units = ("US",) * card.system_matters
-    return (*(value if argument.allowed else argument.quantity.us.into_si(value) for argument, value in given), *units)
+    return tuple(argument.into_si("US", value) for argument, value in given)
 
 
 def by_hand(card: Card) -> Callable[..., Any]:
     """The relation with its conversions written around it, and nothing else."""
     names = list(card.arguments)
-    terms = [argument.quantity.us.into_si(Arithmetic(name)).text for name, argument in card.arguments.items()]
-    terms += ["'US'"] * card.system_matters
+    terms = [
+        f"{dict(argument.meanings['US'])}[{name}]"
+        if argument.meanings
+        else argument.into_si("US", Arithmetic(name)).text
+        for name, argument in card.arguments.items()
+    ]
     text = card.result.us.out_of_si(Arithmetic(f"relation({', '.join(terms)})")).text
     return eval(f"lambda {', '.join(names)}: {text}", {"relation": card.relation})  # noqa: S307 (our own text)
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 
-from sheetfuncs.formulas.catalogue import CATALOGUE
+from sheetfuncs.formulas.catalogue import CATALOGUE, STAGES, functions_of
 from sheetfuncs.formulas.define import Card
 from sheetfuncs.hosts.excel import CATEGORY, ERROR_NUMBERS, LEFT_OUT, MODULE
 
@@ -30,9 +30,14 @@ def module_text() -> str:
     for function in CATALOGUE.values():
         lines += ["", *_function(function.card)]
     lines += ["", *HELP.splitlines()]
-    for function in CATALOGUE.values():
-        lines += described(function.card)
-    lines += ["End Sub", *TAIL.splitlines()]
+    stages = {stage.__name__.rpartition(".")[2]: stage for stage in STAGES}
+    lines += [*(f"    help_on_{name}" for name in stages), "End Sub"]
+    for name, stage in stages.items():  # VBA takes 64 KB of a procedure
+        lines += ["", f"Private Sub help_on_{name}()"]
+        for function in functions_of(stage).values():
+            lines += described(function.card)
+        lines += ["End Sub"]
+    lines += TAIL.splitlines()
     lines += [f'        Case "{text}": Shown = CVErr({number})' for text, number in ERROR_NUMBERS.items()]
     lines += ["    End Select", "End Function"]
     return "".join(f"{line}\r\n" for line in lines)

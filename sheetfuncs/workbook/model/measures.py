@@ -8,7 +8,7 @@ from decimal import Decimal
 from typing import Any
 
 from sheetfuncs.formulas import quantities
-from sheetfuncs.formulas.boil import METRIC_UNITS
+from sheetfuncs.formulas.fuels import FUELS
 from sheetfuncs.workbook.model import parts
 from sheetfuncs.workbook.model.parts import Column, Field
 
@@ -72,11 +72,12 @@ def all_converted(
 
 
 def _exactly(kind: str, value: float, source: str, target: str, fuel: str) -> float:
+    if kind == parts.FUEL_PRICE:
+        source, target = target, source  # of a larger unit there is less, and one costs more
     if kind in (parts.FUEL, parts.FUEL_PRICE):
-        metric_in_us = METRIC_UNITS.get(fuel, 1.0)
-        larger = (kind == parts.FUEL) == (target == "metric")
-        return value * metric_in_us if larger else value / metric_in_us
-    quantity = QUANTITY[kind]
+        quantity = FUELS[fuel].counted_in if fuel in FUELS else FUELS["electricity"].counted_in
+    else:
+        quantity = QUANTITY[kind]
     return float(quantity.unit(target).out_of_si(quantity.unit(source).into_si(value)))
 
 

@@ -41,7 +41,10 @@ def sheet(units: Units, rows: Rows) -> Sheet:
             Column("low", f"Low of the night before, {units.temperature}", TEMPERATURE, limits=units.limits(NIGHT)),
             Column("high", f"High of the day, {units.temperature}", TEMPERATURE, limits=units.limits(DAY)),
             Column(
-                "run", "0 no, 1 maybe, 2 likely", COUNT, when(numbers("low", "high"), "SAP_RUNS([low],[high],UNITS)")
+                "run",
+                "0 no, 1 maybe, 2 likely",
+                COUNT,
+                when(numbers("low", "high"), "SAP_RUNS([low],MIN([low~2]),[high],UNITS)"),
             ),
             Column("words", "Will it run?", TEXT, 'IF(ISNUMBER([run]),CHOOSE([run]+1,"no","maybe","likely"),"")'),
             Column(

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from sheetfuncs.formulas.boil import EFFICIENCY, HEATING_VALUE
+from sheetfuncs.formulas.boil import EFFICIENCY
+from sheetfuncs.formulas.fuels import FUELS
 from sheetfuncs.formulas.sap import KEPT_AT
 from sheetfuncs.formulas.vocabulary import JAR, PLACE, WATER_READING
 from sheetfuncs.workbook.model.parts import (
@@ -54,8 +55,9 @@ def sheet(units: Units, rows: Rows) -> Sheet:
 
 def _settings(units: Units) -> Fields:
     per_hour = f"{units.volume}/h"
-    fuel_units = units.pick('"cord","cord","gal","gal","ft³","kWh"', '"m³ stacked","m³ stacked","L","L","m³","kWh"')
-    fuels = ",".join(f'"{fuel}"' for fuel in HEATING_VALUE)
+    counted_in = (fuel.counted_in for fuel in FUELS.values())
+    fuel_units = ",".join(f'"{units.pick(each.us, each.metric).symbol}"' for each in counted_in)
+    fuels = ",".join(f'"{fuel}"' for fuel in FUELS)
     return Fields(
         "yard",
         "The season",
@@ -90,7 +92,7 @@ def _settings(units: Units) -> Fields:
                 "/SUM(@boil.hours),IFERROR(PAN_RATE(MAX(@pans.area),UNITS),0)))",
                 note=f"{per_hour}: as typed, else measured in Boil, else guessed from the largest pan",
             ),
-            Field("fuel", "Fuel", TEXT, start="hardwood", choices=tuple(HEATING_VALUE)),
+            Field("fuel", "Fuel", TEXT, start="hardwood", choices=tuple(FUELS)),
             Field(
                 "fuel_unit",
                 "Fuel is counted in",
