@@ -51,8 +51,8 @@ def _for_arrays(function: Function) -> Any:
 def _text(card: Card) -> str:
     """The card, with an example of its own."""
     values, expected = card.example
-    first = next(place for place, argument in enumerate(card.arguments.values()) if not argument.allowed)
-    call = ", ".join(f"[{value!r}]" if place == first else repr(value) for place, value in enumerate(values))
+    first, *others = map(repr, values)
+    call = ", ".join([f"[{first}]", *others])
     answer = f"{card.name}({call})[0]"
     if not card.result.words:
         answer = f"round(float({answer}), {len(repr(float(expected)).partition('.')[2])})"
