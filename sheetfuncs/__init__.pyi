@@ -8,22 +8,29 @@ from sheetfuncs.science.errors import FormulaError, LeftOut, NoSolution, OutOfLi
 __version__: str
 __all__ = [
     "AIR_PRESSURE",
+    "AIR_PRESSURE_BY_SEA_LEVEL",
     "AIR_PRESSURE_HERE",
     "BOIL_BRIX",
     "BOIL_FUEL",
     "BOIL_HEAT",
     "BOIL_HOURS",
+    "BOIL_RATE",
     "BOIL_WATER",
     "BRIX_BY_BOIL",
+    "BRIX_BY_BOIL_SPREAD",
     "BRIX_BY_GRAVITY",
     "BRIX_BY_HYDROMETER",
     "BRIX_BY_REFRACTOMETER",
+    "BRIX_BY_SAP_HYDROMETER",
+    "BRIX_BY_WEIGHT",
     "FINISH_MINUTES",
     "FINISH_READING",
     "FINISH_RISE",
     "FINISH_TEMP",
+    "FUEL_EFFICIENCY",
     "JAR_COUNT",
     "JAR_REST",
+    "JAR_WEIGHT",
     "PAN_DEPTH",
     "PAN_RATE",
     "SAP_AFTER_ICE",
@@ -33,6 +40,8 @@ __all__ = [
     "SAP_PER_SYRUP",
     "SAP_RUNS",
     "SAP_SUGAR",
+    "SEASON_GOES_ON",
+    "SEASON_WARMTH",
     "SYRUP_ADJUST",
     "SYRUP_BAUME",
     "SYRUP_BLEND",
@@ -87,14 +96,17 @@ def AIR_PRESSURE_HERE(
     elevation: Number,
     units: Literal["US", "metric"] = "US",
 ) -> float:
-    """Air pressure at the pan today, from the barometer of a forecast and the elevation.
+    """Air pressure at the pan today, from the altimeter setting and the elevation.
 
-    A forecast's barometer is reduced to sea level, so that it reads about the same at every
-    height.
+    A barometer is reported as if it stood at sea level. The altimeter setting takes the air
+    below for a standard day's; most telephones show sea-level pressure, which asks for its true
+    temperature: AIR_PRESSURE_BY_SEA_LEVEL. Typed here on a day of 14 °F (-10 °C) that makes the
+    boiling point too high by 0.2 °F (0.1 °C) at 1,300 ft (400 m) and by 0.4 °F (0.2 °C) at
+    3,300 ft (1,000 m).
 
     Arguments:
-        barometer: barometer of a forecast, reduced to sea level; 26 to 32 inHg, or 880 to 1,084
-            hPa
+        barometer: altimeter setting, as airports and the U.S. weather service report it; 26 to
+            32 inHg, or 880 to 1,084 hPa
         elevation: height above the sea; -1,400 to 16,000 ft, or -425 to 4,900 m
         units: unit system, "US" or "metric"; left out: "US"
 
@@ -114,6 +126,40 @@ def AIR_PRESSURE_HERE(
         >>> from sheetfuncs import AIR_PRESSURE_HERE
         >>> round(AIR_PRESSURE_HERE(30.1, 650.0, 'US'), 4)
         29.4005
+    """
+
+def AIR_PRESSURE_BY_SEA_LEVEL(
+    sea_level: Number,
+    elevation: Number,
+    temperature: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """Air pressure at the pan today, from sea-level pressure, the elevation and the cold outdoors.
+
+    Arguments:
+        sea_level: sea-level pressure of a forecast, as telephones and weather maps show it; 26
+            to 32 inHg, or 880 to 1,084 hPa
+        elevation: height above the sea; -1,400 to 16,000 ft, or -425 to 4,900 m
+        temperature: air temperature outdoors, the mean of now and 12 hours ago; -60 to 130 °F,
+            or -51 to 54.5 °C
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        air pressure at the pan, inHg or hPa
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        the hydrostatic equation with the air's own temperature and 6.5 K a kilometre, as
+        stations reduce their pressure: WMO-No. 8, vol. I, ch. 3, for dry air
+
+    Example:
+        >>> from sheetfuncs import AIR_PRESSURE_BY_SEA_LEVEL
+        >>> round(AIR_PRESSURE_BY_SEA_LEVEL(30.1, 650.0, 25.0, 'US'), 4)
+        29.3546
     """
 
 def WATER_BOILS(
@@ -176,16 +222,20 @@ def TAP_COUNT(
 
 def SAP_RUNS(
     night_low: Number,
+    recent_low: Number,
     day_high: Number,
     units: Literal["US", "metric"] = "US",
 ) -> int:
     """Whether sap will run on the day after a night: 0 no, 1 maybe, 2 likely.
 
-    No, without both frost and thaw. Likely after a night of 28 °F (-2 °C) or colder when the
-    day reaches 38 °F (3.3 °C) but not 55 °F (13 °C). Else maybe.
+    No, without a thaw, or without frost in this night or the two before. Likely after a night
+    of 28 °F (-2 °C) or colder when the day reaches 38 °F (3.3 °C) but not 55 °F (13 °C). Else
+    maybe. It says nothing of how much.
 
     Arguments:
         night_low: lowest temperature of the night; -60 to 130 °F, or -51 to 54.5 °C
+        recent_low: lowest temperature of this night and the two before; -60 to 130 °F, or -51
+            to 54.5 °C
         day_high: highest temperature of the day after; -60 to 130 °F, or -51 to 54.5 °C
         units: unit system, "US" or "metric"; left out: "US"
 
@@ -198,13 +248,79 @@ def SAP_RUNS(
         #N/A (LeftOut): an argument left out
 
     Source:
-        common practice, no source: sap runs when a night below freezing is followed by a thaw,
-        best with nights in the 20s °F and days in the 40s °F
+        common practice, no source: sap runs when frost is followed by a thaw, and for a day or
+        two after; best with nights in the 20s °F and days in the 40s °F. Of 28 days with sap in
+        the log of one orchard (MacLeish field station, 2013 to 2015) it calls 26 to 28
 
     Example:
         >>> from sheetfuncs import SAP_RUNS
-        >>> SAP_RUNS(24.0, 43.0, 'US')
-        2
+        >>> SAP_RUNS(36.0, 24.0, 43.0, 'US')
+        1
+    """
+
+def SEASON_WARMTH(
+    low: Number,
+    high: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """Warmth of a day that brings the buds on. Added up from 1 January it tells how far spring is.
+
+    Arguments:
+        low: lowest temperature of the day; -60 to 130 °F, or -51 to 54.5 °C
+        high: highest temperature of the day; -60 to 130 °F, or -51 to 54.5 °C
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        degree-days over 5 °C (41 °F), F°·days or C°·days
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        the mean of the day's low and high over 5 °C, as growing degree-days are reckoned; the
+        base of Houle et al., PLoS ONE 10(12): e0144844 (2015)
+
+    Example:
+        >>> from sheetfuncs import SEASON_WARMTH
+        >>> round(SEASON_WARMTH(38.0, 60.0, 'US'), 1)
+        8.0
+    """
+
+def SEASON_GOES_ON(
+    freeze_thaws: Number,
+    warmth: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """How likely a week is still one of the season, by its frosts and warmth since 1 January.
+
+    Made for one province and for weeks: elsewhere it was right for 68 percent. A gauge, not a
+    verdict: swelling buds and a cup that tastes of them decide.
+
+    Arguments:
+        freeze_thaws: days since 1 January with a low under 3 °C (37.4 °F) and a high over it; 0
+            to 120 count
+        warmth: degree-days over 5 °C (41 °F) since 1 January: the sum of SEASON_WARMTH; 0 to
+            3,600 F°·days, or 0 to 2,000 C°·days
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        probability, 0 to 1; the authors count a week as in the season from 0.51 on, probability
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        Houle et al., PLoS ONE 10(12): e0144844 (2015), eq. 2: 121 producers of Québec, 1999 to
+        2011; right for 83 percent of the weeks of production and 95 percent of the others
+
+    Example:
+        >>> from sheetfuncs import SEASON_GOES_ON
+        >>> round(SEASON_GOES_ON(25.0, 70.0, 'US'), 3)
+        0.816
     """
 
 def SAP_SUGAR(
@@ -395,10 +511,12 @@ def SAP_KEEPS(
 ) -> float:
     """Days that sap or part-boiled sap keeps. A judgement: smell and look before you boil.
 
-    At 38 °F (3.3 °C) or colder 7 days under 20 °Brix, 5 days from 20 to 50, 7 days above; half
-    for every 10 °F warmer; frozen (20 °F, -6.6 °C or colder) 90 days. Bringing a lot back to a
-    boil (180 °F, 82 °C or more) starts its clock again. Cloudy, ropy or off-smelling sap is
-    thrown out, whatever its age.
+    At 38 °F (3.3 °C) 7 days for sap as it comes, and a week and a day for sap of 8 °Brix and
+    more that was jarred boiling and closed; half for every 10 °F (5.6 °C) warmer, double for as
+    much colder; 90 days once frozen, 9 °F (5 °C) below its freezing point. Poured cold or left
+    open it keeps as sap does; concentrate of a membrane was never heated: boil it the same day.
+    Bringing a lot back to a boil (180 °F, 82 °C or more) starts its clock again. Cloudy, ropy
+    or off-smelling sap is thrown out, whatever its age.
 
     Arguments:
         brix: sugar in the liquid, percent by mass; 0 to 85 °Brix
@@ -414,7 +532,8 @@ def SAP_KEEPS(
         #N/A (LeftOut): an argument left out
 
     Source:
-        a judgement on common practice, no source: sap keeps about like milk
+        a judgement on common practice, no source: sap keeps about like milk, and part-boiled
+        sap is opened again a week later
 
     Example:
         >>> from sheetfuncs import SAP_KEEPS
@@ -546,9 +665,9 @@ def BOIL_HEAT(
         #N/A (LeftOut): an argument left out
 
     Source:
-        specific heat: Bubnik et al. (1995), attribution from memory; latent heat: fitted to
-        IAPWS-IF97. Within 2 % of the 400,000 Btu per gallon of syrup that Ohio State Extension
-        gives
+        specific heat: Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual (1995); latent
+        heat: fitted to IAPWS-IF97. Within 2 % of the 400,000 Btu per gallon of syrup that Ohio
+        State Extension gives
 
     Example:
         >>> from sheetfuncs import BOIL_HEAT
@@ -558,7 +677,16 @@ def BOIL_HEAT(
 
 def BOIL_FUEL(
     heat: Number,
-    fuel: Literal["hardwood", "softwood", "propane", "fuel oil", "natural gas", "electricity"],
+    fuel: Literal[
+        "hardwood",
+        "softwood",
+        "propane",
+        "propane bottle",
+        "fuel oil",
+        "natural gas",
+        "natural gas by therm",
+        "electricity",
+    ],
     efficiency: Number,
     units: Literal["US", "metric"] = "US",
 ) -> float:
@@ -566,14 +694,15 @@ def BOIL_FUEL(
 
     Arguments:
         heat: heat that must reach the sap; 0 to 1e+12 Btu, or 0 to 1,055,000,000 MJ
-        fuel: fuel; one of hardwood, softwood, propane, fuel oil, natural gas, electricity
-        efficiency: share of the fuel's heat that reaches the sap (0.3 open fire, 0.5
-            evaporator); 0.01 to 1 share
+        fuel: fuel; one of hardwood, softwood, propane, propane bottle, fuel oil, natural gas,
+            natural gas by therm, electricity
+        efficiency: share of the fuel's heat that reaches the sap (FUEL_EFFICIENCY has one to
+            start with); 0.01 to 1 share
         units: unit system, "US" or "metric"; left out: "US"
 
     Returns:
-        amount of fuel: wood in cords or m³ stacked, propane and fuel oil in gal or L, natural
-        gas in ft³ or m³, electricity in kWh, the fuel's unit
+        amount of fuel: wood in cords or m³ stacked, propane and fuel oil in gal or L, gas in
+        ft³ or m³, else 20-lb bottles, therms or kWh, the fuel's unit
 
     Errors (in a cell):
         #NUM! (OutOfLimits): an argument outside its limits, or no solution
@@ -581,7 +710,8 @@ def BOIL_FUEL(
         #N/A (LeftOut): an argument left out
 
     Source:
-        heating values: Bartok, UConn Extension (2013); dry wood, middle of its range
+        heating values: Bartok, UConn Extension (2013); dry wood, middle of its range; a 20-lb
+        bottle of propane holds 4.72 gal (cylinder makers' table)
 
     Example:
         >>> from sheetfuncs import BOIL_FUEL
@@ -589,11 +719,49 @@ def BOIL_FUEL(
         8.06
     """
 
+def FUEL_EFFICIENCY(
+    fuel: Literal[
+        "hardwood",
+        "softwood",
+        "propane",
+        "propane bottle",
+        "fuel oil",
+        "natural gas",
+        "natural gas by therm",
+        "electricity",
+    ],
+) -> float:
+    """Share of a fuel's heat that reaches the sap, to start with: your own log knows better.
+
+    Arguments:
+        fuel: fuel; one of hardwood, softwood, propane, propane bottle, fuel oil, natural gas,
+            natural gas by therm, electricity
+
+    Returns:
+        share of the fuel's heat, share
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        a judgement: records of wood fires run from 16 to 42 percent; gas 0.35 to 0.5 and an
+        electric element in the pan 0.7 to 0.9, from memory
+
+    Example:
+        >>> from sheetfuncs import FUEL_EFFICIENCY
+        >>> round(FUEL_EFFICIENCY('hardwood'), 2)
+        0.25
+    """
+
 def PAN_RATE(
     area: Number,
     units: Literal["US", "metric"] = "US",
 ) -> float:
-    """How fast a flat pan boils water off. A guess to start with: measure your own.
+    """How fast a flat pan over a fire boils water off. A guess to start with: measure your own.
+
+    On a stove or a hot plate the heat decides and not the pan: BOIL_RATE.
 
     Arguments:
         area: area of the pan's bottom; 0.05 to 1,000 sq ft, or 0.005 to 93 m²
@@ -608,13 +776,48 @@ def PAN_RATE(
         #N/A (LeftOut): an argument left out
 
     Source:
-        common practice, no source: a flat pan loses 1 gal an hour from each square foot (0.7 to
-        1.2 measured by hobbyists)
+        common practice, no source: a flat pan of 6 square feet or more loses 1 gal an hour from
+        each (0.7 to 1.2 measured by hobbyists), one under 5 square feet about 0.6 (a dealer's
+        sizing chart)
 
     Example:
         >>> from sheetfuncs import PAN_RATE
         >>> round(PAN_RATE(6.0, 'US'), 1)
         6.0
+    """
+
+def BOIL_RATE(
+    power: Number,
+    efficiency: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """How fast a heat boils water off, once it boils; efficiency is the share that reaches the sap.
+
+    A hot plate of 1,500 W has 5,118 Btu/h. Cold sap poured in takes up to a sixth of the heat
+    to warm: BOIL_HEAT reckons it.
+
+    Arguments:
+        power: power of the stove, hot plate or burner; 1 to 10,000,000 Btu/h, or 0.0003 to
+            2,930 kW
+        efficiency: share of the fuel's heat that reaches the sap (FUEL_EFFICIENCY has one to
+            start with); 0.01 to 1 share
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        volume of water an hour, gal/h or L/h
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        latent heat at 100 °C, fitted to IAPWS-IF97
+
+    Example:
+        >>> from sheetfuncs import BOIL_RATE
+        >>> round(BOIL_RATE(5118.0, 0.75, 'US'), 3)
+        0.475
     """
 
 def PAN_DEPTH(
@@ -807,6 +1010,49 @@ def BRIX_BY_BOIL(
         64.1
     """
 
+def BRIX_BY_BOIL_SPREAD(
+    reading: Number,
+    water_reading: Number,
+    give_or_take: Number,
+    water_from: Literal["today", "another day", "barometer", "elevation"],
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """How far off BRIX_BY_BOIL may be, the larger side: by the thermometer and by its water reading.
+
+    The water reading is from this thermometer in boiling water today, or another day, or it is
+    what water should boil at by the barometer, or by the elevation alone. Sugar that has turned
+    to invert sugar comes on top: with a tenth of it turned, syrup is 1.1 to 1.5 °Brix thinner
+    than it seems.
+
+    Arguments:
+        reading: what the thermometer shows in the boiling pan; 150 to 300 °F, or 65 to 149 °C
+        water_reading: what the thermometer shows in water boiling hard, today; 175 to 222 °F,
+            or 79.5 to 105.5 °C
+        give_or_take: how far off a reading of this thermometer may be; 0 to 10 F°, or 0 to 5.5
+            C°
+        water_from: where the water reading is from; one of today, another day, barometer,
+            elevation
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        °Brix either way, °Brix
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        JCGM 100:2008 5.1: both readings' errors, 0.1 °C of the relation (published ones stand
+        that far apart at syrup) and that of the water's origin, as squares; the origins are a
+        judgement: weather of half an inch of mercury, a thermometer 1.5 °F (0.8 °C) off
+
+    Example:
+        >>> from sheetfuncs import BRIX_BY_BOIL_SPREAD
+        >>> round(BRIX_BY_BOIL_SPREAD(218.0, 210.5, 0.5, 'today', 'US'), 2)
+        1.92
+    """
+
 def BRIX_BY_HYDROMETER(
     reading: Number,
     temperature: Number,
@@ -830,13 +1076,87 @@ def BRIX_BY_HYDROMETER(
         #N/A (LeftOut): an argument left out
 
     Source:
-        buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 387, ASTM E126; from
-        memory); within 0.33 °Brix of the printed chart for 66.9 °Brix syrup
+        buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975); within 0.33
+        °Brix of the printed chart for 66.9 °Brix syrup
 
     Example:
         >>> from sheetfuncs import BRIX_BY_HYDROMETER
         >>> round(BRIX_BY_HYDROMETER(59.2, 209.0, 'US'), 2)
         66.97
+    """
+
+def BRIX_BY_SAP_HYDROMETER(
+    reading: Number,
+    temperature: Number,
+    marked_at: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """True strength from a hydrometer marked at another temperature, as sap hydrometers are.
+
+    #NUM! where that is over 85 °Brix.
+
+    Arguments:
+        reading: what the hydrometer shows, °Brix; 0 to 85 °Brix
+        temperature: temperature of the liquid; 32 to 221 °F, or 0 to 105 °C
+        marked_at: temperature its scale was marked for (38 °F on most sap hydrometers); 32 to
+            70 °F, or 0 to 21 °C
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        true strength, °Brix
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975)
+
+    Example:
+        >>> from sheetfuncs import BRIX_BY_SAP_HYDROMETER
+        >>> round(BRIX_BY_SAP_HYDROMETER(2.0, 50.0, 38.0, 'US'), 2)
+        2.05
+    """
+
+def BRIX_BY_WEIGHT(
+    empty_weight: Number,
+    water_weight: Number,
+    full_weight: Number,
+    temperature: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """Strength from a kitchen scale: a container weighed empty, full of water, and full of sap or syrup.
+
+    Fill to the same mark, a narrow neck is best, with water as warm as the liquid. A scale that
+    reads to 1 g tells sap in a gallon jug to 0.1 °Brix and syrup in a pint jar to 0.6. #NUM!
+    where the liquid weighs less than water, or more than 85 °Brix does.
+
+    Arguments:
+        empty_weight: weight of the empty container; 0 to 1,000,000 any one unit of weight
+        water_weight: its weight full of water to a mark, in the same unit; 0 to 1,000,000 any
+            one unit of weight
+        full_weight: its weight full of the liquid to the same mark; 0 to 1,000,000 any one unit
+            of weight
+        temperature: temperature of the liquid and of the water; 32 to 212 °F, or 0 to 100 °C
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        true strength, °Brix
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        weights in air of 1.2 kg/m³ (OIML D 28:2004) with ICUMSA SPS-4 densities, solved by
+        Newton's method
+
+    Example:
+        >>> from sheetfuncs import BRIX_BY_WEIGHT
+        >>> round(BRIX_BY_WEIGHT(12.4, 44.9, 55.6, 68.0, 'US'), 2)
+        66.62
     """
 
 def BRIX_BY_REFRACTOMETER(
@@ -861,8 +1181,8 @@ def BRIX_BY_REFRACTOMETER(
         #N/A (LeftOut): an argument left out
 
     Source:
-        a surface fitted to OIV-MA-AS2-02 Table I and, above 20 °C, the 1936 international table
-        (AOAC 990.35, ISO 2173; from memory): within 0.021 °Brix of every row
+        the surface nearest to every row of OIV-MA-AS2-02 Table I and of the 1936 international
+        table (GOST copy; from 23 °C, 73 °F on from memory): within 0.021 °Brix of each
 
     Example:
         >>> from sheetfuncs import BRIX_BY_REFRACTOMETER
@@ -918,8 +1238,8 @@ def SYRUP_FLOATS(
         #N/A (LeftOut): an argument left out
 
     Source:
-        buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 387, ASTM E126; from
-        memory); within 0.33 °Brix of the printed chart for 66.9 °Brix syrup
+        buoyancy with ICUMSA SPS-4 densities, glass 25e-6 per K (ISO 1768:1975); within 0.33
+        °Brix of the printed chart for 66.9 °Brix syrup
 
     Example:
         >>> from sheetfuncs import SYRUP_FLOATS
@@ -1242,4 +1562,34 @@ def JAR_REST(
         >>> from sheetfuncs import JAR_REST
         >>> round(JAR_REST(1.06, 16.0, 'US'), 2)
         7.68
+    """
+
+def JAR_WEIGHT(
+    jar_size: Number,
+    brix: Number,
+    units: Literal["US", "metric"] = "US",
+) -> float:
+    """Weight of what a full jar holds, cold: for a label, or to see on a scale that it is full.
+
+    Arguments:
+        jar_size: volume of one jar, filled; 0.1 to 1,000 fl oz, or 3 to 30,000 mL
+        brix: sugar in the liquid, percent by mass; 0 to 85 °Brix
+        units: unit system, "US" or "metric"; left out: "US"
+
+    Returns:
+        what a scale shows, less the jar, oz or g
+
+    Errors (in a cell):
+        #NUM! (OutOfLimits): an argument outside its limits, or no solution
+        #VALUE! (WrongKind): text where a number belongs, or an unknown word
+        #N/A (LeftOut): an argument left out
+
+    Source:
+        ICUMSA SPS-4 density at 20 °C, weighed in air of 1.2 kg/m³ against steel of 8,000 (OIML
+        D 28:2004)
+
+    Example:
+        >>> from sheetfuncs import JAR_WEIGHT
+        >>> round(JAR_WEIGHT(16.0, 66.9, 'US'), 2)
+        22.15
     """

@@ -17,22 +17,29 @@ Many: TypeAlias = list[Any] | tuple[Any, ...] | range | Array
 
 __all__ = [
     "AIR_PRESSURE",
+    "AIR_PRESSURE_BY_SEA_LEVEL",
     "AIR_PRESSURE_HERE",
     "BOIL_BRIX",
     "BOIL_FUEL",
     "BOIL_HEAT",
     "BOIL_HOURS",
+    "BOIL_RATE",
     "BOIL_WATER",
     "BRIX_BY_BOIL",
+    "BRIX_BY_BOIL_SPREAD",
     "BRIX_BY_GRAVITY",
     "BRIX_BY_HYDROMETER",
     "BRIX_BY_REFRACTOMETER",
+    "BRIX_BY_SAP_HYDROMETER",
+    "BRIX_BY_WEIGHT",
     "FINISH_MINUTES",
     "FINISH_READING",
     "FINISH_RISE",
     "FINISH_TEMP",
+    "FUEL_EFFICIENCY",
     "JAR_COUNT",
     "JAR_REST",
+    "JAR_WEIGHT",
     "PAN_DEPTH",
     "PAN_RATE",
     "SAP_AFTER_ICE",
@@ -42,6 +49,8 @@ __all__ = [
     "SAP_PER_SYRUP",
     "SAP_RUNS",
     "SAP_SUGAR",
+    "SEASON_GOES_ON",
+    "SEASON_WARMTH",
     "SYRUP_ADJUST",
     "SYRUP_BAUME",
     "SYRUP_BLEND",
@@ -72,7 +81,17 @@ def AIR_PRESSURE_HERE(
     *,
     errors: Literal["nan", "raise"] = "nan",
 ) -> Any:
-    """Air pressure at the pan today, from the barometer of a forecast and the elevation."""
+    """Air pressure at the pan today, from the altimeter setting and the elevation."""
+
+def AIR_PRESSURE_BY_SEA_LEVEL(
+    sea_level: Number | Many,
+    elevation: Number | Many,
+    temperature: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """Air pressure at the pan today, from sea-level pressure, the elevation and the cold outdoors."""
 
 def WATER_BOILS(
     pressure: Number | Many,
@@ -92,12 +111,31 @@ def TAP_COUNT(
 
 def SAP_RUNS(
     night_low: Number | Many,
+    recent_low: Number | Many,
     day_high: Number | Many,
     units: Literal["US", "metric"] | Many = "US",
     *,
     errors: Literal["nan", "raise"] = "nan",
 ) -> Any:
     """Whether sap will run on the day after a night: 0 no, 1 maybe, 2 likely."""
+
+def SEASON_WARMTH(
+    low: Number | Many,
+    high: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """Warmth of a day that brings the buds on. Added up from 1 January it tells how far spring is."""
+
+def SEASON_GOES_ON(
+    freeze_thaws: Number | Many,
+    warmth: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """How likely a week is still one of the season, by its frosts and warmth since 1 January."""
 
 def SAP_SUGAR(
     volume: Number | Many,
@@ -201,7 +239,17 @@ def BOIL_HEAT(
 
 def BOIL_FUEL(
     heat: Number | Many,
-    fuel: Literal["hardwood", "softwood", "propane", "fuel oil", "natural gas", "electricity"] | Many,
+    fuel: Literal[
+        "hardwood",
+        "softwood",
+        "propane",
+        "propane bottle",
+        "fuel oil",
+        "natural gas",
+        "natural gas by therm",
+        "electricity",
+    ]
+    | Many,
     efficiency: Number | Many,
     units: Literal["US", "metric"] | Many = "US",
     *,
@@ -209,13 +257,39 @@ def BOIL_FUEL(
 ) -> Any:
     """Fuel that brings a heat to the sap; efficiency is the share of its heat that gets there."""
 
+def FUEL_EFFICIENCY(
+    fuel: Literal[
+        "hardwood",
+        "softwood",
+        "propane",
+        "propane bottle",
+        "fuel oil",
+        "natural gas",
+        "natural gas by therm",
+        "electricity",
+    ]
+    | Many,
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """Share of a fuel's heat that reaches the sap, to start with: your own log knows better."""
+
 def PAN_RATE(
     area: Number | Many,
     units: Literal["US", "metric"] | Many = "US",
     *,
     errors: Literal["nan", "raise"] = "nan",
 ) -> Any:
-    """How fast a flat pan boils water off. A guess to start with: measure your own."""
+    """How fast a flat pan over a fire boils water off. A guess to start with: measure your own."""
+
+def BOIL_RATE(
+    power: Number | Many,
+    efficiency: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """How fast a heat boils water off, once it boils; efficiency is the share that reaches the sap."""
 
 def PAN_DEPTH(
     volume: Number | Many,
@@ -272,6 +346,17 @@ def BRIX_BY_BOIL(
 ) -> Any:
     """Strength of sap or syrup from what one thermometer shows in it and in water, both boiling."""
 
+def BRIX_BY_BOIL_SPREAD(
+    reading: Number | Many,
+    water_reading: Number | Many,
+    give_or_take: Number | Many,
+    water_from: Literal["today", "another day", "barometer", "elevation"] | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """How far off BRIX_BY_BOIL may be, the larger side: by the thermometer and by its water reading."""
+
 def BRIX_BY_HYDROMETER(
     reading: Number | Many,
     temperature: Number | Many,
@@ -280,6 +365,27 @@ def BRIX_BY_HYDROMETER(
     errors: Literal["nan", "raise"] = "nan",
 ) -> Any:
     """True strength from a hydrometer marked at 60 °F, floating in syrup at a temperature."""
+
+def BRIX_BY_SAP_HYDROMETER(
+    reading: Number | Many,
+    temperature: Number | Many,
+    marked_at: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """True strength from a hydrometer marked at another temperature, as sap hydrometers are."""
+
+def BRIX_BY_WEIGHT(
+    empty_weight: Number | Many,
+    water_weight: Number | Many,
+    full_weight: Number | Many,
+    temperature: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """Strength from a kitchen scale: a container weighed empty, full of water, and full of sap or syrup."""
 
 def BRIX_BY_REFRACTOMETER(
     reading: Number | Many,
@@ -399,3 +505,12 @@ def JAR_REST(
     errors: Literal["nan", "raise"] = "nan",
 ) -> Any:
     """What is left over after the whole jars: for the taster."""
+
+def JAR_WEIGHT(
+    jar_size: Number | Many,
+    brix: Number | Many,
+    units: Literal["US", "metric"] | Many = "US",
+    *,
+    errors: Literal["nan", "raise"] = "nan",
+) -> Any:
+    """Weight of what a full jar holds, cold: for a label, or to see on a scale that it is full."""
