@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from sheetfuncs.science.maths import Value, fifteen
-from sheetfuncs.science.sucrose import brix_near, density, density_20, density_factors, gravity, horner, with_slope
+from sheetfuncs.science.sucrose import density, density_20, density_factors, gravity, horner, share_near, with_slope
 from sheetfuncs.science.water import DENSITY_20
 
 GLASS = 0.000025  # cubic expansion of hydrometer glass, 1/K: ISO 1768:1975, section 3
@@ -57,7 +57,7 @@ def brix_from_weights(ratio: Value, celsius: Value) -> Value:
     """
     factors = density_factors(celsius)
     weighed = ratio * (factors[0] - AIR) + AIR
-    return _brix_where(factors, weighed, brix_near(weighed * DENSITY_20 / factors[0]))
+    return _brix_where(factors, weighed, 100.0 * share_near(weighed * DENSITY_20 / factors[0]))
 
 
 def weighed_in_air(brix: Value) -> Value:

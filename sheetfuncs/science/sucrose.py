@@ -66,17 +66,17 @@ def density_20(brix: Value) -> Value:
     return horner(FACTORS_20, brix * 0.01)
 
 
-def brix_near(wanted: Value) -> Value:
-    """Strength from density at 20 °C, °Brix, within 0.2 from 0 to 85 °Brix."""
-    return (sqrt(1.0 + 0.00496 * (wanted - DENSITY_20)) - 1.0) * 107.16
+def share_near(wanted: Value) -> Value:
+    """Sugar in the liquid from density at 20 °C, a share of the mass, within 0.002 up to 0.85."""
+    return (sqrt(1.0 + 0.00496 * (wanted - DENSITY_20)) - 1.0) * 1.0716
 
 
 def brix_from_density_20(wanted: Value) -> Value:
     """Strength from density at 20 °C, °Brix: `density_20` solved for w by Newton's method.
 
-    From `brix_near` two steps end within 1e-9 °Brix.
+    From `share_near` two steps end within 1e-9 °Brix.
     """
-    w = brix_near(wanted) * 0.01
+    w = share_near(wanted)
     for _ in range(2):
         rho, steepness = with_slope(FACTORS_20, w)
         w = w - (rho - wanted) / steepness

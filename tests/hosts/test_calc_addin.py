@@ -46,7 +46,8 @@ def written(value: Any) -> str:
 
 
 def first_number(card: Card) -> int:
-    return next(place for place, argument in enumerate(card.arguments.values()) if not argument.allowed)
+    """The place of the first argument that is a number; of the first of all, where none is."""
+    return next((place for place, argument in enumerate(card.arguments.values()) if not argument.allowed), 0)
 
 
 @EACH
@@ -65,11 +66,13 @@ def test_the_wizard_tells_each_argument(calc: Calc, card: Card) -> None:
 
 @pytest.mark.parametrize("card", COUNTING, ids=lambda card: card.name)
 def test_a_range_is_computed_element_by_element(calc: Calc, card: Card) -> None:
-    """A column of the first number: a blank, a text and errors among it keep their places."""
+    """A column of the first number, or word: a blank, a text and errors among it keep their places."""
     at = first_number(card)
     given = example(card, "US")
-    low, high = list(card.arguments.values())[at].limits("US")
-    column = [low, (low + high) / 2, BLANK, "a lot", "#DIV/0!", "#N/A", high * 1.01, high, ""]
+    argument = list(card.arguments.values())[at]
+    low, high = argument.limits("US")
+    good = argument.allowed[:4] or (low, (low + high) / 2, high * 1.01, high)
+    column = [*good[:2], BLANK, "a lot", "#DIV/0!", "#N/A", *good[2:], ""]
     calc.open()
     calc.fill({f"A{row}": f"={value}" if value in ERRORS else value for row, value in enumerate(column, 1) if value})
     calc.fill({"A3": "", "A9": '=""'})

@@ -224,10 +224,14 @@ class Units:
         self.elevation = self._symbol(quantities.ELEVATION)
         self.length = self._symbol(quantities.LENGTH)
         self.area = self._symbol(quantities.AREA)
-        self.small_in_volume = self.pick(128, 1000)
+        self.small_in_volume = f"{self.one(quantities.VOLUME) / self.one(quantities.SMALL_VOLUME):.15g}"
 
     def _symbol(self, quantity: Quantity) -> str:
         return quantity.unit(self.system).symbol
+
+    def one(self, quantity: Quantity) -> float:
+        """One unit of a quantity in SI: what its others are made of."""
+        return float(quantity.unit(self.system).into_si(1.0))
 
     def limits(self, argument: Argument) -> Limits:
         """What a cell takes that a function will be given: one range for both."""

@@ -50,7 +50,7 @@ def _today(units: Units) -> Fields:
                 "Barometer in the forecast",
                 PRESSURE,
                 limits=units.limits(BAROMETER),
-                note=f"{units.pressure}, reduced to sea level; blank: a standard day",
+                note=f"{units.pressure}, altimeter setting (as airports report it); blank: a standard day",
             ),
             Field(
                 "standard",

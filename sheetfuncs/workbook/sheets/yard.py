@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from sheetfuncs.formulas import quantities
 from sheetfuncs.formulas.boil import EFFICIENCY
 from sheetfuncs.formulas.fuels import FUELS
 from sheetfuncs.formulas.sap import KEPT_AT
@@ -181,8 +182,10 @@ def _thermometers(units: Units, rows: Rows) -> Table:
 
 
 def _pans(units: Units, rows: Rows) -> Table:
-    area = f"[length]*[width]/{units.pick(144, 10000)}"
-    holds = f"[area]*[depth]*{units.pick('144/231', '10')}"
+    square, cube = units.one(quantities.AREA), units.one(quantities.VOLUME)
+    length = units.one(quantities.LENGTH)
+    area = f"[length]*[width]/{square / length**2:.15g}"
+    holds = f"[area]*[depth]*{square * length / cube:.15g}"
     return Table(
         "pans",
         "Pans",
