@@ -20,7 +20,6 @@ from tests.tools.calc_office import OLDEST, Calc, Office, with_addin
 from tests.tools.calls import BLANK
 
 CARDS = [card for card, system in FACES if system == "US"]
-COUNTING = [card for card in CARDS if not all(argument.allowed for argument in card.arguments.values())]
 EACH = pytest.mark.parametrize("card", CARDS, ids=lambda card: card.name)
 
 
@@ -64,7 +63,7 @@ def test_the_wizard_tells_each_argument(calc: Calc, card: Card) -> None:
     assert not card.units or words[-1] == UNITS_WORDS
 
 
-@pytest.mark.parametrize("card", COUNTING, ids=lambda card: card.name)
+@EACH
 def test_a_range_is_computed_element_by_element(calc: Calc, card: Card) -> None:
     """A column of the first number, or word: a blank, a text and errors among it keep their places."""
     at = first_number(card)
