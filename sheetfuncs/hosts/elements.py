@@ -12,7 +12,8 @@ from typing import Any, Literal, NamedTuple, get_args
 
 import numpy as np
 
-from sheetfuncs.formulas.define import Card, Function, compute
+from sheetfuncs.formulas.card import Card
+from sheetfuncs.formulas.define import Function, compute
 from sheetfuncs.formulas.guard import as_float, check_given, check_limits, number_of, word_of
 from sheetfuncs.formulas.quantities import SYSTEMS, System
 from sheetfuncs.science.errors import FormulaError, WrongKind

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from sheetfuncs.formulas.define import Card, compute
+from sheetfuncs.formulas.card import Card
+from sheetfuncs.formulas.define import compute
 from sheetfuncs.formulas.quantities import SYSTEMS, System
 from sheetfuncs.hosts.expression import NA, NUM, VALUE, Expression, constant, needs_brackets, total, written
 
@@ -17,6 +18,10 @@ MOST_CHARACTERS = 8000  # Excel takes 8,192
 MOST_NAMES = 120  # Excel takes 126 in a LET, LibreOffice 127
 
 LET = "_xlfn.LET("
+# Errors that a formula makes, not names: not every program reads the name of an error within a formula.
+# SQRT(-1) and VALUE("?") are errors of other kinds in LibreOffice, EXP(999) is none in the embedded engine,
+# and POWER has the name of an argument.
+ERRORS = {NUM.head: "(-1)^0.5", VALUE.head: 'FIND("?","")'}
 
 
 class TooLong(ValueError):
@@ -32,7 +37,7 @@ def lambda_body(card: Card) -> str:
         omitted = Expression("_xlfn.ISOMITTED(", names["units"])
         given["_xlpm.u"] = written_let(omitted.choose(SYSTEMS[0], names["units"]))
         names["units"] = Expression("_xlpm.u")
-    answer = _guarded(card, [names[name] for name in card.arguments], names.get("units", SYSTEMS[0]))
+    answer = guarded(card, [names[name] for name in card.arguments], names.get("units", SYSTEMS[0]))
     text = written_let(left_out.choose(NA, answer), given)
     parameters = ",".join(f"_xlop.{name}" for name in card.parameters)
     return _within_limits(card, f"_xlfn.LAMBDA({parameters},{text})")
@@ -48,8 +53,8 @@ def inline(card: Card, arguments: Sequence[str]) -> str:
     system = arguments[len(card.arguments)].strip('"') if len(arguments) > len(card.arguments) else SYSTEMS[0]
     known = {word.casefold(): word for word in SYSTEMS}
     if system.casefold() not in known:
-        return VALUE.head
-    return _within_limits(card, written_let(_guarded(card, names, known[system.casefold()]), given))
+        return ERRORS[VALUE.head]
+    return _within_limits(card, written_let(guarded(card, names, known[system.casefold()]), given))
 
 
 def _within_limits(card: Card, text: str) -> str:
@@ -58,7 +63,7 @@ def _within_limits(card: Card, text: str) -> str:
     return text
 
 
-def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
+def guarded(card: Card, names: list[Expression], units: Any) -> Expression:
     """The relation behind its checks; `units` is a system's name, or a traced one."""
     system = System(units)
     wrong_kind, outside, values = [], [], []
@@ -85,7 +90,7 @@ def _guarded(card: Card, names: list[Expression], units: Any) -> Expression:
 
 def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
     """An expression as text: a LET where names are given or a step gets one."""
-    steps, uses = _distinct(answer)
+    steps, uses = distinct(answer)
     named = _named(steps, uses)
     pairs = [f"{name},{text}" for name, text in (given or {}).items()]
     texts: list[str] = []
@@ -97,7 +102,7 @@ def written_let(answer: Expression, given: dict[str, str] | None = None) -> str:
             if child not in named and needs_brackets(step, steps[child][0], position):
                 text = f"({text})"
             operands.append(text)
-        text = written(step, operands)
+        text = ERRORS.get(step.head) or written(step, operands)
         if len(texts) in named:
             names += 1
             pairs.append(f"_xlpm.v_{names},{text}")
@@ -121,7 +126,7 @@ def _named(steps: list[Step], uses: list[int]) -> set[int]:
     return {number for number in twice | right if steps[number][0].operands}
 
 
-def _distinct(answer: Expression) -> tuple[list[Step], list[int]]:
+def distinct(answer: Expression) -> tuple[list[Step], list[int]]:
     """The distinct steps, operands first, each with the numbers of its operands; and how often each is used."""
     steps: list[Step] = []
     uses: list[int] = []

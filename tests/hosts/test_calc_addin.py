@@ -11,27 +11,24 @@ import pytest
 import xlsxwriter
 
 from sheetfuncs import FINISH_TEMP
+from sheetfuncs.formulas.card import UNITS_WORDS, Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import UNITS_WORDS, Card
 from sheetfuncs.hosts.cells import ERRORS, answer
 from tests.tools import office
 from tests.tools.arguments import FACES, example, replaced
-from tests.tools.calc_office import OLDEST, Calc, Office, with_addin
+from tests.tools.calc_office import Calc, Office
 from tests.tools.calls import BLANK
 
 CARDS = [card for card, system in FACES if system == "US"]
 EACH = pytest.mark.parametrize("card", CARDS, ids=lambda card: card.name)
 
 
-@pytest.fixture(scope="module")
-def installed() -> Iterator[Office]:
-    with with_addin(OLDEST) as made:
-        yield made
+pytestmark = pytest.mark.xdist_group("LibreOffice with the add-in")
 
 
 @pytest.fixture(scope="module")
-def calc(installed: Office) -> Iterator[Calc]:
-    with installed.calc() as running:
+def calc(addin_office: Office) -> Iterator[Calc]:
+    with addin_office.calc() as running:
         yield running
 
 
@@ -154,13 +151,13 @@ def test_twenty_thousand_calls(calc: Calc) -> None:
     calc.open()
     calc.data("A1:B20000", given)
     calc.fill_down("C1:C20000", "=FINISH_TEMP(A1;B1)")
-    assert calc.read("C1:C20000") == [[FINISH_TEMP(*pair)] for pair in given]
+    assert calc.read("C1:C20000") == [[FINISH_TEMP(brix, pressure)] for brix, pressure in given]
 
 
-def test_a_workbook_that_carries_its_functions_is_computed_by_the_addin(installed: Office, calc: Calc) -> None:
+def test_a_workbook_that_carries_its_functions_is_computed_by_the_addin(addin_office: Office, calc: Calc) -> None:
     """The carried names are given another meaning here, to see which of the two Calc runs."""
     office.needed()  # LibreOffice 7.4 does not find an add-in's functions in an .xlsx
-    path = installed.folder / "carried.xlsx"
+    path = addin_office.folder / "carried.xlsx"
     with xlsxwriter.Workbook(path) as book:
         sheet = book.add_worksheet()
         for row, card in enumerate(CARDS):

@@ -8,11 +8,13 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+import openpyxl
 import pytest
 
 import sheetfuncs
 from sheetfuncs import FINISH_TEMP
-from sheetfuncs.formulas.define import Card
+from sheetfuncs.formulas.card import Card
+from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts.calc import builder
 from tests.tools import office
 from tests.tools.calc_office import OLDEST, Office, own_folder, uno_python, write_other_addin
@@ -57,7 +59,7 @@ def test_install_update_and_remove(fresh: Office, monkeypatch: pytest.MonkeyPatc
 
     # The next version has one function less, and says something else.
     monkeypatch.setattr(sheetfuncs, "__version__", "99.0")
-    monkeypatch.setattr(builder, "CATALOGUE", {n: f for n, f in builder.CATALOGUE.items() if n != "JAR_COUNT"})
+    monkeypatch.setattr(builder, "CATALOGUE", {n: f for n, f in CATALOGUE.items() if n != "JAR_COUNT"})
     monkeypatch.setattr(Card, "sentence", property(lambda card: f"Newer: {card.summary}"))
     install(fresh, "newer.oxt")
     assert versions(fresh) == {builder.IDENTIFIER: "99.0"}
@@ -110,3 +112,28 @@ def test_another_sheetfuncs_on_the_machine_is_not_taken_for_it(fresh: Office) ->
     )
     assert "not this one" in seen.stderr
     assert computed(fresh, CALL) == [RIGHT]
+
+
+def test_for_everybody_and_not_for_the_tests(fresh: Office, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Installed for everybody, each user has it; the LibreOffice of a test has only what that test installs."""
+    install(fresh, "sheetfuncs.oxt", "--shared")
+    assert builder.IDENTIFIER in fresh.unopkg("list", "--shared").stdout
+    assert versions(fresh) == {}
+    assert computed(fresh, CALL) == [RIGHT]
+
+    monkeypatch.setenv(office.FOR_EVERYBODY, fresh.environment[office.FOR_EVERYBODY])
+    with own_folder() as folder:
+        other = Office(folder)
+        assert computed(other, CALL) == [NO_SUCH_NAME]
+    with own_folder() as folder:
+        book = openpyxl.Workbook()
+        book.worksheets[0]["A1"] = "=FINISH_TEMP(66.9,29.92)"
+        book.save(folder / "call.xlsx")
+
+        def shown(name: str) -> str:
+            (folder / name).mkdir()
+            return office.convert(folder / "call.xlsx", "csv", office.new_profile(folder / name)).read_text().strip()
+
+        assert shown("alone") == NO_SUCH_NAME
+        monkeypatch.setattr(office, "own_extensions", lambda _: {})
+        assert float(shown("with what the machine has")) == pytest.approx(RIGHT)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from sheetfuncs import BOIL_FUEL, FINISH_TEMP, SYRUP_BLEND, SYRUP_GRADE, SYRUP_GRAVITY
+from sheetfuncs.formulas.boil import BOIL_FUEL
+from sheetfuncs.formulas.finish import FINISH_TEMP
+from sheetfuncs.formulas.syrup import SYRUP_BLEND, SYRUP_GRADE, SYRUP_GRAVITY
 from sheetfuncs.hosts.cells import ERRORS, answer
 
 

@@ -8,18 +8,17 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
-from antlr4 import CommonTokenStream, InputStream
-from antlr4.error.ErrorListener import ErrorListener
-from antlr4_vba.vbaLexer import vbaLexer
-from antlr4_vba.vbaParser import vbaParser
 
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts.excel import ERROR_NUMBERS, LEFT_OUT, MODULE
 from sheetfuncs.hosts.excel.wrapper import TooLong, described, literal, module_text
 from tests.tools import office
 from tests.tools.calc_office import Calc, Office, own_folder
+from tests.tools.scripts import basic_module
+from tests.tools.vba import grammar_errors
 
 GOLDEN = Path(__file__).parents[1] / "golden" / "sheetfuncs.bas"
 TEXT = module_text()
@@ -88,26 +87,6 @@ def test_a_help_text_over_255_characters_is_refused() -> None:
         described(card)
 
 
-class _Listener(ErrorListener):  # type: ignore[misc]
-    def __init__(self) -> None:
-        self.errors: list[str] = []
-
-    def syntaxError(self, recognizer, symbol, line, column, message, error) -> None:  # type: ignore[no-untyped-def]
-        self.errors.append(f"line {line}: {message}")
-
-
-def grammar_errors(text: str) -> list[str]:
-    """What the VBA grammar of the package antlr4-vba says, which follows [MS-VBAL]."""
-    listener = _Listener()
-    lexer = vbaLexer(InputStream(text))
-    parser = vbaParser(CommonTokenStream(lexer))
-    for part in (lexer, parser):
-        part.removeErrorListeners()
-        part.addErrorListener(listener)
-    parser.startRule()
-    return listener.errors
-
-
 def test_the_module_is_vba() -> None:
     assert grammar_errors(TEXT) == []
 
@@ -139,6 +118,7 @@ Option VBASupport 1
 Option ClassModule
 Public Function CallUDF(module, name, sent)
     Dim i As Long
+    CountOne
     Select Case name
         Case "SYRUP_GRAVITY" ' what it was given, to see how an answer is shown
             CallUDF = sent(0)
@@ -157,11 +137,42 @@ Public Function CallUDF(module, name, sent)
             Next i
     End Select
 End Function
+Public Function Module(name)
+    If Dead() Then Err.Raise 1000, , "Python is still not there"
+    Module = name
+End Function
+Public Function GetAttr(thing, name)
+    GetAttr = thing & name
+End Function
+Public Function Str(thing)
+    Str = "9.9"
+End Function
 """
+# What the stand-in has at hand, and doors for a cell to what is private in our module.
 XLPY = """\
 Option VBASupport 1
+Dim counted As Long
+Dim isDead As Boolean
 Public Function XLPy()
     Set XLPy = New Python
+End Function
+Public Sub CountOne()
+    counted = counted + 1
+End Sub
+Public Function Dead()
+    Dead = isDead
+End Function
+Public Function COUNTED_CALLS(ByVal again)
+    COUNTED_CALLS = counted
+End Function
+Public Function PYTHON_DIES(ByVal dies)
+    isDead = (dies <> 0)
+    PYTHON_DIES = 0
+End Function
+"""
+DOOR = """
+Public Function ASK_ANEW(ByVal again)
+    ASK_ANEW = Asked()
 End Function
 """
 
@@ -169,10 +180,9 @@ End Function
 @pytest.fixture(scope="module")
 def calc() -> Iterator[Calc]:
     office.needed()
-    body = TEXT.partition("\r\n")[2].replace("\r\n", "\n")  # LibreOffice takes no Attribute line here
     with own_folder() as folder, Office(folder).calc() as running:
         running.open(None, True)
-        running.basic({"sheetfuncs": f"Option VBASupport 1\n{body}", "Python": PYTHON, "Start": XLPY})
+        running.basic({"sheetfuncs": basic_module(TEXT) + DOOR, "Python": PYTHON, "Start": XLPY})
         yield running
 
 
@@ -211,9 +221,26 @@ def test_error_texts_come_back_as_errors(calc: Calc) -> None:
     assert calc.read("J1:M1") == [[1.0, "Error 2042", "maple", "Error 2036"]]
 
 
-def test_where_python_does_not_answer_the_cell_says_value(calc: Calc) -> None:
-    calc.fill({"N1": "=SYRUP_GRADE(50)"})
-    assert calc.read("N1") == [["Error 2015"]]
+def test_a_python_that_does_not_answer_is_asked_once(calc: Calc) -> None:
+    """Excel waits a minute or two for it: so all cells say #VALUE! at once, until the user asks anew."""
+
+    def computed(formula: str) -> Any:
+        calc.fill({"N1": formula})
+        return calc.read("N1")[0][0]
+
+    computed("=PYTHON_DIES(1)")
+    assert computed("=SYRUP_GRADE(50)") == "Error 2015"
+    before = computed("=COUNTED_CALLS(1)")
+    assert computed("=SYRUP_GRAVITY(66.9)") == "Error 2015"
+    assert computed("=COUNTED_CALLS(2)") == before
+    assert str(computed("=ASK_ANEW(1)")).startswith("Python does not answer: Python is still not there")
+    assert computed("=SYRUP_GRAVITY(66.9)") == "Error 2015"
+    computed("=PYTHON_DIES(0)")
+    answer = str(computed("=ASK_ANEW(2)"))
+    assert answer.startswith("Python answers: sheetfuncs 9.9 is at work.")
+    assert answer.endswith("Before, it did not answer: Python is still not there")
+    assert computed("=SYRUP_GRAVITY(66.9)") == 66.9
+    assert computed("=COUNTED_CALLS(3)") == before + 1
 
 
 if __name__ == "__main__":

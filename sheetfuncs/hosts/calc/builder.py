@@ -11,14 +11,15 @@ from pathlib import Path
 from xml.etree.ElementTree import Element, SubElement, indent, tostring
 
 import sheetfuncs
-from sheetfuncs.files import new_file
+from sheetfuncs.files import ends, new_file
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Card
 from sheetfuncs.hosts.calc import INTERFACE, SERVICE
 from sheetfuncs.hosts.calc.typelibrary import type_library
 
 PACKAGE = Path(sheetfuncs.__file__).parent
 INSIDE = (  # the part of our package that needs no other
+    "LICENSE",
     "__init__.py",
     "science/*.py",
     "formulas/*.py",
@@ -47,6 +48,7 @@ DESCRIPTION = (
 
 def write_addin(path: Path, replace: bool = False) -> None:
     """Write the extension as a new file."""
+    ends(path, "the add-in", ".oxt")
     with new_file(path, replace) as part, zipfile.ZipFile(part, "w") as archive:
         for name, content in addin_files().items():
             entry = zipfile.ZipInfo(name)  # dated 1980, and not compressed: zlib's output differs by version

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import re
 
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE, STAGES, functions_of
-from sheetfuncs.formulas.define import Card
 from sheetfuncs.hosts.excel import CATEGORY, ERROR_NUMBERS, LEFT_OUT, MODULE
 
 XLWINGS = "0.37"  # whose `XLPy.CallUDF` the text below calls
@@ -29,15 +29,7 @@ def module_text() -> str:
     lines = HEAD.format(name=NAME, xlwings=XLWINGS, module=MODULE, category=CATEGORY, left_out=LEFT_OUT).splitlines()
     for function in CATALOGUE.values():
         lines += ["", *_function(function.card)]
-    lines += ["", *HELP.splitlines()]
-    stages = {stage.__name__.rpartition(".")[2]: stage for stage in STAGES}
-    lines += [*(f"    help_on_{name}" for name in stages), "End Sub"]
-    for name, stage in stages.items():  # VBA takes 64 KB of a procedure
-        lines += ["", f"Private Sub help_on_{name}()"]
-        for function in functions_of(stage).values():
-            lines += described(function.card)
-        lines += ["End Sub"]
-    lines += TAIL.splitlines()
+    lines += ["", *help_lines(), *DESCRIBE.splitlines(), *TAIL.splitlines()]
     lines += [f'        Case "{text}": Shown = CVErr({number})' for text, number in ERROR_NUMBERS.items()]
     lines += ["    End Select", "End Function"]
     return "".join(f"{line}\r\n" for line in lines)
@@ -52,37 +44,64 @@ Option Explicit
 
 Private Const PYTHON_MODULE As String = "{module}"
 Private Const FUNCTION_CATEGORY As String = "{category}"
-Private Const LEFT_OUT As String = "{left_out}"\
+Private Const LEFT_OUT As String = "{left_out}"
+
+' Why Python last did not answer. Waiting for a Python that is not there takes a minute or two: while
+' this holds a reason no cell asks again. sheetfuncs_check does, and so does opening the workbook anew.
+Private silence As String\
 """
 
 HELP = """\
 ' Run this once: it puts what each function and each argument means into Excel's function help.
 Public Sub sheetfuncs_help()"""
 
-TAIL = """
+DESCRIBE = """
 Private Sub Describe(ByVal called As String, ByVal words As String, ParamArray arguments() As Variant)
     Dim helps As Variant
     helps = arguments
     Application.MacroOptions _
         Macro:="'" & Replace(ThisWorkbook.Name, "'", "''") & "'!" & called, _
         Description:=words, Category:=FUNCTION_CATEGORY, ArgumentDescriptions:=helps
+End Sub\
+"""
+
+TAIL = """
+' Run this when every cell shows #VALUE!: it asks Python anew, and says whether it answers and if not, why.
+Public Sub sheetfuncs_check()
+    Dim words As String
+    words = Asked()
+    If silence = "" Then Application.CalculateFull
+    MsgBox words, IIf(silence = "", vbInformation, vbExclamation)
 End Sub
 
-' Run this when every cell shows #VALUE!: it says whether Python answers, and if not, why.
-Public Sub sheetfuncs_check()
-    Dim version As String
+Private Function Asked() As String
+    Dim before As String
+    before = silence
     On Error GoTo failed
-    version = XLPy.Str(XLPy.GetAttr(XLPy.Module("sheetfuncs"), "__version__"))
-    MsgBox "Python answers: sheetfuncs " & version & " is at work.", vbInformation
-    Exit Sub
+    Asked = "Python answers: sheetfuncs " & XLPy.Str(XLPy.GetAttr(XLPy.Module("sheetfuncs"), "__version__")) & _
+        " is at work. All cells are computed anew."
+    silence = ""
+    If before <> "" Then Asked = Asked & vbCrLf & "Before, it did not answer: " & before
+    Exit Function
 failed:
-    MsgBox "Python does not answer: " & Err.Description, vbExclamation
+    Remember Err.Description
+    Asked = "Python does not answer: " & silence & vbCrLf & _
+        "Until it does every cell says #VALUE! at once. Mend the cause and run this again."
+End Function
+
+Private Sub Remember(ByVal reason As String)
+    silence = reason
+    If silence = "" Then silence = "no reason was given"
 End Sub
 
 ' One call: ranges go to Python as their values, and error texts come back as errors.
 Private Function Answer(ByVal called As String, ByVal given As Variant) As Variant
     Dim sent() As Variant, result As Variant
     Dim i As Long, j As Long, last As Long
+    If silence <> "" Then
+        Answer = CVErr(2015)
+        Exit Function
+    End If
     On Error GoTo failed
     ReDim sent(LBound(given) To UBound(given))
     For i = LBound(given) To UBound(given)
@@ -94,7 +113,9 @@ Private Function Answer(ByVal called As String, ByVal given As Variant) As Varia
             sent(i) = given(i)
         End If
     Next i
+    On Error GoTo silent
     result = XLPy.CallUDF(PYTHON_MODULE, called, sent)
+    On Error GoTo failed
     If Not IsArray(result) Then
         Answer = Shown(result)
         Exit Function
@@ -114,6 +135,8 @@ Private Function Answer(ByVal called As String, ByVal given As Variant) As Varia
     Next i
     Answer = result
     Exit Function
+silent:
+    Remember Err.Description
 failed:
     Answer = CVErr(2015)
 End Function
@@ -132,6 +155,18 @@ def _function(card: Card) -> list[str]:
         f'    {card.name} = Answer("{card.name}", Array({", ".join(names)}))',
         "End Function",
     ]
+
+
+def help_lines() -> list[str]:
+    """The macro that puts the texts of the cards into Excel's function help, a procedure for each stage."""
+    stages = {stage.__name__.rpartition(".")[2]: stage for stage in STAGES}
+    lines = [*HELP.splitlines(), *(f"    help_on_{name}" for name in stages), "End Sub"]
+    for name, stage in stages.items():  # VBA takes 64 KB of a procedure
+        lines += ["", f"Private Sub help_on_{name}()"]
+        for function in functions_of(stage).values():
+            lines += described(function.card)
+        lines += ["End Sub"]
+    return lines
 
 
 def described(card: Card) -> list[str]:
