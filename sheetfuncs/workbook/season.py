@@ -3,22 +3,25 @@
 from __future__ import annotations
 
 import datetime
-import tempfile
 from collections.abc import Mapping, Sequence
+from io import BytesIO
 from pathlib import Path
 from typing import Any
 
 from sheetfuncs import __version__
-from sheetfuncs.files import Refused
+from sheetfuncs.files import for_reading
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
-from sheetfuncs.workbook.model.kinds import named
+from sheetfuncs.workbook.model.days import serial
+from sheetfuncs.workbook.model.editions import CARRIED, DEFAULT, EDITIONS, LINKED, Edition
 from sheetfuncs.workbook.model.layout import Layout
-from sheetfuncs.workbook.model.parts import Field, Macros, Plain, Rows, Units
-from sheetfuncs.workbook.read.contents import serial
+from sheetfuncs.workbook.model.parts import Field, Macros, Plain, Rows, named
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.sheets import functions
+from sheetfuncs.workbook.sheets.weekend import UNANSWERED
 from sheetfuncs.workbook.write.writer import Writer
 
-FORMAT = "1"  # goes up when sheets or headings change, so that older workbooks can be told
+FORMAT = 2  # goes up when sheets or headings change, so that older workbooks can be told
 
 # What a workbook says of itself, in its custom properties.
 STAMP_FORMAT, STAMP_VERSION = "sheetfuncs format", "sheetfuncs version"
@@ -47,31 +50,34 @@ class Season:
         self.inputs = dict(inputs)
         self.sheets = sheets.all_sheets(self.units, rows or Rows(), newcomer)
         self.plains = plains
-        self.layout, self.cells = Layout(self.sheets), named(self.sheets)
+        self.pages = [*self.sheets, functions.sheet(self.units)]  # as written; what is read back is the sheets alone
+        self.layout, self.cells = Layout(self.pages), named(self.sheets)
         self.today = today or datetime.date.today()
         unknown = [name for name in self.inputs if name not in self.layout.spots]
         if unknown:
             raise KeyError(f"the workbook has no cells named {', '.join(unknown)}")
+        for name, value in self.inputs.items():
+            if isinstance(value, list) and len(value) > self.layout.spots[name].height:
+                raise ValueError(f"{name}: {len(value)} rows for a table of {self.layout.spots[name].height}")
         self.values: dict[str, dict[tuple[int, int], Any]] = {}
 
-    def write(self, path: Path, edition: str = "carried", macros: Macros | None = None) -> None:
+    def write(self, path: Path | BytesIO, edition: str = DEFAULT.name, macros: Macros | None = None) -> None:
         """Compute everything and write the workbook, each formula with its value.  With macros it is an .xlsm."""
         if not self.values:
             self.compute()
         self._written(path, edition, self.inputs, macros, self.plains)
 
+    def write_uncomputed(self, path: Path | BytesIO, edition: str = LINKED.name) -> None:
+        """Write the workbook with a nought for each formula, as a program does that knows none of ours."""
+        self._written(path, edition, self.inputs)
+
     def compute(self, *other_days: datetime.date) -> list[dict[str, dict[tuple[int, int], Any]]]:
         """Let the embedded engine compute the carried edition; returned is what it gives on other days."""
         today = self.layout.spots[TODAY]
-        try:
-            with tempfile.TemporaryDirectory() as folder:
-                path = Path(folder) / "season.xlsx"
-                formulas = self._written(path, "carried", {TODAY: self.today} | self.inputs)
-                model = embedded.Model(path)
-        except OSError as error:
-            raise Refused(
-                f"{tempfile.gettempdir()}: no file can be written here ({error.strerror or error})"
-            ) from error
+        content = BytesIO()
+        formulas = self._written(content, CARRIED.name, {TODAY: self.today} | self.inputs)
+        with for_reading(content.getvalue(), ".xlsx") as path:
+            model = embedded.Model(path)
         days = []
         for day in (self.today, *other_days):
             if TODAY not in self.inputs:
@@ -84,21 +90,31 @@ class Season:
 
     def _written(
         self,
-        path: Path,
+        path: Path | BytesIO,
         edition: str,
         inputs: Mapping[str, Any],
         macros: Macros | None = None,
         plains: Sequence[Plain] = (),
     ) -> dict[str, list[tuple[int, int]]]:
-        writer = Writer(path, self.sheets, self.layout, self.units, edition)
+        writer = Writer(path, self.pages, self.layout, self.units, EDITIONS[edition])
         stamp = {
-            STAMP_FORMAT: FORMAT,
+            STAMP_FORMAT: str(FORMAT),
             STAMP_VERSION: __version__,
             STAMP_UNITS: self.units.system,
             STAMP_EDITION: edition,
         }
-        writer.write(inputs, self.values, stamp, macros, plains)
+        writer.write(inputs, self._stored(EDITIONS[edition]), stamp, macros, plains)
         return writer.formulas
+
+    def _stored(self, edition: Edition) -> dict[str, dict[tuple[int, int], Any]]:
+        """The values to store: where a program may not know the functions, no answer until it computes one."""
+        if edition.inline or not self.values:
+            return self.values
+        stored = {title: dict(values) for title, values in self.values.items()}
+        for name, value in UNANSWERED.items():
+            spot = self.layout.spots[name]
+            stored[spot.sheet][spot.row, spot.column] = value
+        return stored
 
     def value(self, name: str, offset: int = 0) -> Any:
         """The computed value of a labelled cell, or of a table's column at a row."""
@@ -112,5 +128,5 @@ class Season:
             return value
         if isinstance(what, Field):
             return self.inputs.get(name, what.start)
-        given = what.fixed or self.inputs.get(name, ())
+        given = what.fixed or self.inputs.get(name, what.starts)
         return given[offset] if offset < len(given) else None

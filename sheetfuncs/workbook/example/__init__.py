@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import csv
-import datetime
 from importlib import resources
 from typing import Any
 
-from sheetfuncs.workbook.model import measures, parts
-from sheetfuncs.workbook.model.kinds import named
-from sheetfuncs.workbook.model.parts import Sheet
+from sheetfuncs.workbook.model import measures
+from sheetfuncs.workbook.model.kinds import Kind
+from sheetfuncs.workbook.model.parts import Sheet, named
 
 SYSTEM = "US"  # the example's own units
 
@@ -41,14 +40,6 @@ def _read(name: str) -> list[dict[str, str]]:
     return list(csv.DictReader(text.splitlines()))
 
 
-def _value(kind: str, text: str) -> Any:
+def _value(kind: Kind, text: str) -> Any:
     """A cell of the example's files as its kind wants it."""
-    if text == "":
-        return None
-    if kind == parts.DATE:
-        return datetime.date.fromisoformat(text)
-    if kind == parts.TIME:
-        return datetime.time.fromisoformat(text)
-    if kind in (parts.TEXT, parts.WORDS):
-        return text
-    return float(text)
+    return kind.from_text(text) if text else None

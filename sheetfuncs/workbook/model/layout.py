@@ -6,13 +6,18 @@ has a heading row; every block with a title has it on the line above.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
+from itertools import groupby
 from typing import NamedTuple
 
-from sheetfuncs.workbook.model.parts import Block, Chart, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model import formula as formulas
+from sheetfuncs.workbook.model.formula import Sort
+from sheetfuncs.workbook.model.parts import Block, Chart, Fields, Sheet, Table, Text, cells_of
 
+CHART_COLUMNS = 8  # that a chart may lie over
 FIRST_ROW = 3  # below the title, the purpose and a line
+WAYS = ("Weekend", "Guide")  # what every sheet leads to
+MARK = "place_"  # before the names that tell where each block stands, whatever is put in or moved around it
 
 
 class Spot(NamedTuple):
@@ -49,56 +54,97 @@ class Layout:
     """The places of every block, labelled cell and column of a workbook."""
 
     def __init__(self, sheets: Sequence[Sheet]) -> None:
+        self.sheets = sheets
         self.starts: dict[tuple[str, int], int] = {}  # (sheet, number of the block) -> its first row
         self.spots: dict[str, Spot] = {}  # "table.column" or "fields.label" -> place
         self.pieces: dict[tuple[str, str, str], list[str | InRow]] = {}  # formulas taken apart
         for sheet in sheets:
-            row = FIRST_ROW
+            row, first = FIRST_ROW, first_hidden(sheet)
+            asides: list[tuple[int, int, int]] = []  # where workings stand: first row, row and column behind the last
             for number, block in enumerate(sheet.blocks):
                 start = row if block.row is None else block.row
+                end = start + height(block)
+                aside = max([first, *(right for top, foot, right in asides if top < end and start < foot)])
                 self.starts[sheet.title, number] = start
-                self._note(sheet.title, block, start)
+                self._note(sheet.title, block, start, aside)
+                if isinstance(block, Table):
+                    asides.append((start, end, aside + sum(column.hidden for column in block.columns)))
                 if not isinstance(block, Chart):
-                    row = max(row, start + height(block) + 1)
+                    row = max(row, end + 1)
+        for sheet in sheets:
+            self._check(sheet)
 
-    def _note(self, sheet: str, block: Block, start: int) -> None:
+    def _check(self, sheet: Sheet) -> None:
+        """Every formula can be read, and names only what is there."""
+        for block in sheet.blocks:
+            if isinstance(block, Fields):
+                for field in (cell for one in block.fields for cell in cells_of(one)):
+                    formulas.check(field.formula, f"{sheet.title}, {block.key}.{field.key}", self.spots)
+            elif isinstance(block, Table):
+                for column in block.columns:
+                    where = f"{sheet.title}, {block.key}.{column.key}"
+                    for text in (column.formula,) if isinstance(column.formula, str) else column.formula:
+                        formulas.check(text, where, self.spots, block.key)
+
+    def _note(self, sheet: str, block: Block, start: int, aside: int) -> None:
         row = first_row(block, start)
         if isinstance(block, Fields):
             for number, field in enumerate(block.fields):
-                column = block.column + block.span
-                self.spots[f"{block.key}.{field.key}"] = Spot(sheet, row + number, column)
+                down, right = block.place(number)
+                spot = Spot(sheet, row + down, block.column + right)
+                self.spots[f"{block.key}.{field.key}"] = spot
                 if field.beside:
-                    self.spots[f"{block.key}.{field.beside.key}"] = Spot(sheet, row + number, column + 1)
+                    self.spots[f"{block.key}.{field.beside.key}"] = spot._replace(column=spot.column + 1)
         elif isinstance(block, Table):
-            for number, column_of in enumerate(block.columns):
-                self.spots[f"{block.key}.{column_of.key}"] = Spot(sheet, row, block.column + number, block.rows)
+            shown, hidden = block.column, aside
+            for column in block.columns:
+                self.spots[f"{block.key}.{column.key}"] = Spot(
+                    sheet, row, hidden if column.hidden else shown, block.rows
+                )
+                shown, hidden = shown + (not column.hidden), hidden + column.hidden
+
+    def marks(self) -> Iterator[tuple[str, str]]:
+        """A name for each block and the range it stands for: a table's headings and rows, labels with their cells."""
+        for sheet in self.sheets:
+            for number, block in enumerate(sheet.blocks):
+                if isinstance(block, (Fields, Table)):
+                    top = first_row(block, self.starts[sheet.title, number])
+                    if isinstance(block, Table):
+                        columns = [self.spots[f"{block.key}.{column.key}"].column for column in block.columns]
+                        corners = top - 1, min(columns), top + block.rows - 1, max(columns)
+                    else:
+                        right = block.column + block.place(0)[1]
+                        corners = top, block.column, top + block.height - 1, right
+                    ends = f"${letters(corners[1])}${corners[0] + 1}:${letters(corners[3])}${corners[2] + 1}"
+                    yield f"{MARK}{block.key}", f"={quoted(sheet.title)}!{ends}"
 
     def resolve(self, formula: str, sheet: str, table: Table | None = None, offset: int = 0) -> str:
         """A formula with its names replaced by addresses, as it stands in row `offset` of its table."""
         key = formula, sheet, table.key if table else ""
         if key not in self.pieces:  # taken apart once: a column has the same formula in every row
-            self.pieces[key] = list(self._taken_apart(formula, sheet, table))
+            self.pieces[key] = list(_joined(self._taken_apart(formula, sheet, table)))
         return "".join(piece if isinstance(piece, str) else piece.address(offset) for piece in self.pieces[key])
 
     def _taken_apart(self, formula: str, sheet: str, table: Table | None) -> Iterator[str | InRow]:
         """The text of a formula, with the addresses that are the same in all rows, and the others as they follow."""
-        for number, quoted_or_not in enumerate(re.split(r'("(?:[^"]|"")*")', formula)):
-            if number % 2:  # text in quotes stays as it is
-                yield quoted_or_not
-                continue
-            text = re.sub(r"@(\w+\.\w+)", lambda found: self.spots[found[1]].address(sheet), quoted_or_not)
-            end = 0
-            for found in re.finditer(r"\[(\w+?)([-^~]?)(\d*)\]", text):
-                assert table is not None, f"{formula}: [{found[1]}] stands outside a table"
-                spot = self.spots[f"{table.key}.{found[1]}"]
-                yield text[end : found.start()]
-                yield InRow(letters(spot.column), spot.row, found[2], int(found[3] or 1))
-                end = found.end()
-            yield text[end:]
+        text: list[str] = []
+        for token in formulas.tokens(formula):
+            if token.sort is Sort.CELL:
+                text.append(self.spots[token.name].address(sheet))
+            elif token.sort is Sort.IN_ROW:
+                assert table is not None, f"{formula}: {token.text} stands outside a table"
+                key, mark, step = formulas.in_row(token.text)
+                spot = self.spots[f"{table.key}.{key}"]
+                yield "".join(text)
+                yield InRow(letters(spot.column), spot.row, mark, step)
+                text = []
+            else:
+                text.append(token.text)
+        yield "".join(text)
 
 
 class InRow(NamedTuple):
-    """A column of the same table, seen from one of its rows; `mark` and `step` as in parts.py."""
+    """A column of the same table, seen from one of its rows; `mark` and `step` as in `formula`."""
 
     column: str
     top: int
@@ -113,7 +159,32 @@ class InRow(NamedTuple):
             return '""' if offset < self.step else f"{column}{row - self.step}"
         if self.mark == "^":
             return f"{column}${self.top + 1}:{column}{row}"
+        if self.mark == "<":
+            return f"{column}${self.top}:{column}{row - 1}"
         return f"{column}{max(self.top + 1, row - self.step)}:{column}{row}"
+
+
+def _joined(pieces: Iterator[str | InRow]) -> Iterator[str | InRow]:
+    """Texts that follow upon each other as one: a formula is put together for thousands of rows."""
+    for fixed, group in groupby(pieces, lambda piece: isinstance(piece, str)):
+        if fixed:
+            yield "".join(map(str, group))
+        else:
+            yield from group
+
+
+def first_hidden(sheet: Sheet) -> int:
+    """The column from which workings that are not shown stand: right of everything that is."""
+    ends = [0]
+    for block in sheet.blocks:
+        if isinstance(block, Table):
+            shown = sum(not column.hidden for column in block.columns)
+            ends.append(block.column + shown if shown else 0)
+        elif isinstance(block, Fields):
+            ends.append(block.column + block.place(0)[1] + 3)
+        else:
+            ends.append(block.column + (block.across if isinstance(block, Text) else CHART_COLUMNS))
+    return max(ends)
 
 
 def first_row(block: Block, start: int) -> int:
@@ -125,14 +196,9 @@ def first_row(block: Block, start: int) -> int:
 def height(block: Block) -> int:
     """How many rows a block takes, title included."""
     if isinstance(block, Fields):
-        return first_row(block, 0) + len(block.fields)
+        return first_row(block, 0) + block.height
     if isinstance(block, Table):
         return first_row(block, 0) + block.rows
     if isinstance(block, Text):
         return first_row(block, 0) + len(block.lines)
     return 0
-
-
-def cells_of(field: Field) -> list[Field]:
-    """A labelled cell and the one beside it, if any."""
-    return [field] if field.beside is None else [field, field.beside]

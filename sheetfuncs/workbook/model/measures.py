@@ -7,37 +7,15 @@ from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any
 
-from sheetfuncs.formulas import quantities
 from sheetfuncs.formulas.fuels import FUELS
-from sheetfuncs.workbook.model import parts
+from sheetfuncs.formulas.quantities import SYSTEMS
+from sheetfuncs.workbook.model.kinds import FUEL, FUEL_PRICE, Kind
 from sheetfuncs.workbook.model.parts import Column, Field
 
-QUANTITY = {
-    parts.VOLUME: quantities.VOLUME,
-    parts.SMALL: quantities.SMALL_VOLUME,
-    parts.LENGTH: quantities.LENGTH,
-    parts.TEMPERATURE: quantities.TEMPERATURE,
-    parts.DIFFERENCE: quantities.DIFFERENCE,
-    parts.PRESSURE: quantities.PRESSURE,
-    parts.ELEVATION: quantities.ELEVATION,
-}
-
-# The decimals that an instrument shows: a converted number has at least these.
-DECIMALS = {
-    parts.VOLUME: {"US": 2, "metric": 1},
-    parts.SMALL: {"US": 1, "metric": 0},
-    parts.LENGTH: {"US": 1, "metric": 1},
-    parts.TEMPERATURE: {"US": 1, "metric": 1},
-    parts.DIFFERENCE: {"US": 1, "metric": 1},
-    parts.PRESSURE: {"US": 2, "metric": 0},
-    parts.ELEVATION: {"US": 0, "metric": 0},
-    parts.FUEL: {"US": 2, "metric": 2},
-    parts.FUEL_PRICE: {"US": 2, "metric": 2},
-}
 MOST_DECIMALS = 8
 
 
-def converted(kind: str, value: Any, source: str, target: str, fuel: str = "hardwood") -> Any:
+def converted(kind: Kind, value: Any, source: str, target: str, fuel: str = "hardwood") -> Any:
     """A typed value of a workbook in one unit system, as it reads in another.
 
     It has the fewest decimals, from what an instrument shows on, that lead back to the value: so
@@ -45,10 +23,11 @@ def converted(kind: str, value: Any, source: str, target: str, fuel: str = "hard
     """
     if source == target or isinstance(value, (bool, str)) or not isinstance(value, (int, float)):
         return value
-    if kind not in DECIMALS or not math.isfinite(there := _exactly(kind, value, source, target, fuel)):
+    if kind.decimals is None or not math.isfinite(there := _exactly(kind, value, source, target, fuel)):
         return value
-    own = max(DECIMALS[kind][source], min(_decimals(value), MOST_DECIMALS))
-    for decimals in range(DECIMALS[kind][target], MOST_DECIMALS):
+    shows = dict(zip(SYSTEMS, kind.decimals, strict=True))
+    own = max(shows[source], min(_decimals(value), MOST_DECIMALS))
+    for decimals in range(shows[target], MOST_DECIMALS):
         shown = round(there, decimals)
         if round(_exactly(kind, shown, target, source, fuel), own) == round(value, own):
             return shown
@@ -71,13 +50,13 @@ def all_converted(
     return {name: one(name, value) for name, value in inputs.items()}
 
 
-def _exactly(kind: str, value: float, source: str, target: str, fuel: str) -> float:
-    if kind == parts.FUEL_PRICE:
+def _exactly(kind: Kind, value: float, source: str, target: str, fuel: str) -> float:
+    if kind is FUEL_PRICE:
         source, target = target, source  # of a larger unit there is less, and one costs more
-    if kind in (parts.FUEL, parts.FUEL_PRICE):
-        quantity = FUELS[fuel].counted_in if fuel in FUELS else FUELS["electricity"].counted_in
-    else:
-        quantity = QUANTITY[kind]
+    fuel = " ".join(fuel.split()).casefold()
+    quantity = (FUELS[fuel].counted_in if fuel in FUELS else None) if kind in (FUEL, FUEL_PRICE) else kind.quantity
+    if quantity is None:
+        return value
     return float(quantity.unit(target).out_of_si(quantity.unit(source).into_si(value)))
 
 

@@ -4,23 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sheetfuncs.workbook.model.parts import Rows, Sheet, Units
+from sheetfuncs.workbook.model.parts import Rows, Sheet
+from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import (
+    batch_card,
+    batches,
     boil,
     bottles,
+    charts,
     collection,
     finish,
-    forecast,
     guide,
+    labels,
     newcomer,
+    pencil,
     season,
     storage,
     wall_card,
+    weather,
     weekend,
     yard,
 )
 
-IN_ORDER = (weekend, yard, forecast, collection, storage, boil, finish, bottles, season, wall_card, guide)
+IN_ORDER = (
+    *(weekend, yard, weather, collection, boil, storage, batches, finish, bottles, season, charts),
+    *(wall_card, batch_card, pencil, labels, guide),
+)
 
 
 def all_sheets(units: Units, rows: Rows, newcomer_page: Sequence[tuple[str, Sequence[str]]] = ()) -> list[Sheet]:

@@ -1,207 +1,182 @@
-"""Boil: a row for each time the pan was on."""
+"""Boil: a row each time the pan was on.  Each row makes a lot of part-boiled sap: B1, B2 ..."""
 
 from __future__ import annotations
 
 from sheetfuncs.formulas.finish import PAN_READING
 from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
-from sheetfuncs.workbook.model.parts import (
-    BRIX,
-    DATE,
-    FUEL,
-    HOURS,
-    MASS,
-    SHARE,
-    TEMPERATURE,
-    TEXT,
-    TIME,
-    VOLUME,
-    Column,
-    Rows,
-    Sheet,
-    Table,
-    Units,
-)
-from sheetfuncs.workbook.sheets.phrases import ask, look, mend, not_a_date, not_a_number, numbers, of_row, outside, when
-from sheetfuncs.workbook.sheets.storage import BOIL_LOTS
+from sheetfuncs.workbook.model.formula import NOTHING, cases, say
+from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, FUEL, HOURS, TEMPERATURE, TEXT, TIME, VOLUME
+from sheetfuncs.workbook.model.parts import Column, Finding, Rows, Sheet, Table
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.sheets import boil_in, boil_out
+from sheetfuncs.workbook.sheets.naming import too_many
+from sheetfuncs.workbook.sheets.phrases import NOTE, ask, day, judged, look, mend, rounded, weekday
+
+DOUBT = 2  # so many times the computed spread is a disagreement
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
-    """The boil log: water off, rate, strength by volume and by reading, sugar in and out."""
-
-    def of_lots(column: str) -> str:
-        found = [f'IF([{lot}]="",0,SUMIFS(@storage.{column},@storage.lot,[{lot}]))' for lot in BOIL_LOTS]
-        return "+".join(found)
-
-    named = "+".join(f'IF([{lot}]="",0,IF(COUNTIF(@storage.lot,[{lot}])=1,0,1))' for lot in BOIL_LOTS)
-    twice = "+".join(f'IF([{lot}]="",0,COUNTIF([{BOIL_LOTS[0]}]:[{BOIL_LOTS[-1]}],[{lot}])-1)' for lot in BOIL_LOTS)
-    area = "IFERROR(" + of_row("@pans.area", "@pans.name", "[pan]") + "+0,0)"
+    """The boil log: what went in, what came out, what to write on the jars."""
     columns = (
-        Column("date", "Date", DATE),
-        *(
-            Column(lot, f"Lot in, {number}", TEXT, choices="@storage.lot", width=7)
-            for number, lot in enumerate(BOIL_LOTS, 1)
-        ),
-        Column("sap", f"Fresh sap added, {units.volume}", VOLUME, hint="Sap that was not a lot in Storage."),
-        Column("sap_brix", "Its sugar, °Brix", BRIX, limits=units.limits(STRENGTH)),
-        Column("pan", "Pan", TEXT, choices="@pans.name", width=12),
-        Column("start", "Start", TIME),
-        Column("end", "End", TIME),
-        Column(
-            "water",
-            f"Water boils at, read, {units.temperature}",
-            TEMPERATURE,
-            limits=units.limits(WATER_READING),
-            hint="This thermometer in boiling water, today.",
-        ),
-        Column(
-            "reading",
-            f"Boiling reading at the end, {units.temperature}",
-            TEMPERATURE,
-            limits=units.limits(PAN_READING),
-        ),
-        Column("left", f"Volume at the end, {units.volume}", VOLUME),
-        Column(
-            "left_at",
-            f"Measured at, {units.temperature}",
-            TEMPERATURE,
-            limits=units.limits(CUP_TEMPERATURE),
-            hint="Leave blank if it had cooled.",
-        ),
-        Column("left_brix", "Its sugar, if read, °Brix", BRIX, limits=units.limits(STRENGTH)),
-        Column("fuel", "Fuel used", FUEL, hint="In the unit that Yard names."),
-        Column("volume_in", f"Volume in, {units.volume}", VOLUME, _some(of_lots("volume") + "+N([sap])")),
-        Column(
-            "syrup_in",
-            f"Syrup in it, {units.volume}",
-            VOLUME,
-            _some(of_lots("syrup") + "+IF(COUNT([sap],[sap_brix])=2,SYRUP_FROM_SAP([sap],[sap_brix],@yard.target),0)"),
-        ),
-        Column(
-            "sugar_in",
-            f"Sugar in, {units.mass}",
-            MASS,
-            when("ISNUMBER([syrup_in])", "SAP_SUGAR([syrup_in],@yard.target,UNITS)"),
-        ),
-        Column(
-            "brix_in",
-            "Sugar in, °Brix",
-            BRIX,
-            when(numbers("syrup_in", "volume_in"), "BOIL_BRIX([syrup_in],@yard.target,[volume_in])"),
-        ),
-        Column(
-            "brix_reading",
-            "°Brix out, by reading",
-            BRIX,
-            when("ISNUMBER([reading])", "BRIX_BY_BOIL([reading],[water_used],UNITS)"),
-        ),
-        Column(
-            "left_cold",
-            f"Volume out, cold, {units.volume}",
-            VOLUME,
-            when(
-                "ISNUMBER([left])",
-                "IF(ISNUMBER([left_at]),SYRUP_COLD([left],IF(ISNUMBER([left_brix]),[left_brix],"
-                "IF(ISNUMBER([brix_reading]),[brix_reading],30)),[left_at],UNITS),[left])",
-            ),
-        ),
-        Column(
-            "brix_volume",
-            "°Brix out, by volume",
-            BRIX,
-            when(numbers("syrup_in", "left_cold"), "BOIL_BRIX([syrup_in],@yard.target,[left_cold])"),
-        ),
-        Column(
-            "brix_out",
-            "°Brix out, taken",
-            BRIX,
-            "IF(ISNUMBER([left_brix]),[left_brix],IF(ISNUMBER([brix_volume]),[brix_volume],[brix_reading]))",
-        ),
-        Column(
-            "sugar_out",
-            f"Sugar out, {units.mass}",
-            MASS,
-            when(numbers("left_cold", "brix_out"), "SAP_SUGAR([left_cold],[brix_out],UNITS)"),
-        ),
-        Column("lost", "Sugar lost", SHARE, when(numbers("sugar_in", "sugar_out"), "1-[sugar_out]/[sugar_in]")),
-        Column(
-            "water_off",
-            f"Water boiled off, {units.volume}",
-            VOLUME,
-            when(numbers("volume_in", "brix_in", "brix_out"), "BOIL_WATER([volume_in],[brix_in],[brix_out])"),
-        ),
-        Column("hours", "Hours", HOURS, 'IF(AND(COUNT([start],[end])=2,N([end])>N([start])),([end]-[start])*24,"")'),
-        Column("rate", f"Rate, {units.volume}/h", VOLUME, when(numbers("water_off", "hours"), "[water_off]/[hours]")),
-        Column(
-            "rate_area",
-            f"Rate per {units.area}, {units.volume}/h",
-            VOLUME,
-            when("ISNUMBER([rate])", f"[rate]/{area}"),
-        ),
-        Column(
-            "to_go",
-            "Hours still to go to syrup",
-            HOURS,
-            when(numbers("left_cold", "brix_out", "rate"), "BOIL_HOURS([left_cold],[brix_out],@yard.target,[rate])"),
-        ),
-        Column(
-            "fuel_each",
-            f"Fuel for each {units.volume} of water",
-            FUEL,
-            when(numbers("fuel", "water_off"), "[fuel]/[water_off]"),
-        ),
-        look(
-            not_a_date("date"),
-            not_a_number("left", "Volume at the end"),
-            not_a_number("sap", "Fresh sap"),
-            not_a_number("reading", "The boiling reading"),
-            mend('AND([date]="",COUNT([sap],[left])>0)', "When was it?"),
-            mend(f"({named})>0", "A lot here is not in Storage, or is there twice."),
-            mend(f"({twice})>0", "A lot is named twice in this row."),
-            outside("sap_brix", units.limits(STRENGTH), "°Brix of the fresh sap"),
-            outside("left_brix", units.limits(STRENGTH), "°Brix at the end"),
-            ask('AND(ISNUMBER([sap]),[sap_brix]="")', "No °Brix for the fresh sap: its sugar is not counted."),
-            mend(
-                "AND(COUNT([start],[end])=2,N([end])<=N([start]))",
-                "It ends before it starts: past midnight, use two rows.",
-            ),
-            mend(
-                "AND(COUNT([reading],[water])=2,N([reading])<N([water]))",
-                "It cannot boil colder than water: read both again.",
-            ),
-            mend(
-                "AND(ISNUMBER([left]),ISNUMBER([volume_in]),N([left])>N([volume_in]))",
-                "More came out than went in: is a lot missing?",
-            ),
-            ask("AND(ISNUMBER([lost]),N([lost])<-0.05)", "Sugar was gained: is a lot missing, or a reading wrong?"),
-            ask(
-                "AND(ISNUMBER([lost]),N([lost])>0.1)",
-                "Over a tenth of the sugar is gone: spilled, or a reading wrong?",
-            ),
-            ask(
-                "AND(ISNUMBER([brix_reading]),ISNUMBER([brix_volume]),ABS(N([brix_reading])-N([brix_volume]))>6)",
-                "Strength by reading and by volume disagree: check both.",
-            ),
-            ask('AND(ISNUMBER([volume_in]),[left]="",ISNUMBER([end]))', "How much was left at the end?"),
-        ),
-        Column(
-            "water_used",
-            "Water boils at, taken",
-            TEMPERATURE,
-            "IF(ISNUMBER([water]),[water],@weekend.water)",
-            hidden=True,
-        ),
-        Column(
-            "timed_water", "Water off, timed", VOLUME, "IF(COUNT([water_off],[hours])=2,[water_off],0)", hidden=True
-        ),
+        *_typed(units),
+        *boil_in.shown(units),
+        *boil_out.shown(units),
+        *boil_in.hidden(units, rows),
+        *boil_out.hidden(units, rows),
+        _trouble(),
     )
     return Sheet(
         "Boil",
-        "A row each time the pan is on. What is left at the end goes back to Storage as a new lot.",
-        (Table("boil", "", columns, rows.boils),),
+        "A row each time the pan is on. It takes all sap in store unless you name what went in.",
+        (Table("boil", "", judged(columns, units), rows.boils, lines=4),),
+        tab="log",
         freeze=(4, 1),
     )
 
 
-def _some(total: str) -> str:
-    """A total of lots, or nothing where no lot and no sap are named."""
-    return f'IF(COUNTA([{BOIL_LOTS[0]}]:[{BOIL_LOTS[-1]}],[sap])=0,"",{total})'
+def _typed(units: Units) -> tuple[Column, ...]:
+    return (
+        Column("date", "Date", DATE, width=11),
+        Column("took", "What went in", TEXT, width=9,
+               hint="Blank: all sap in store. Or names: all sap, B1; a place of Yard; S3, R2."),
+        Column("hours", "Hours", HOURS, limits=(0, 100), width=6, hint="On the boil. Or start and end, further right."),
+        Column("jars_out", "Jars out", COUNT, limits=(0, 10000), width=6, hint="Full jars at the end."),
+        look(*_findings(units), heading="Do", otherwise=_answer(units), width=20),
+        Column("rest", "And a rest, or all of it", VOLUME, called="The rest", hint="What came out besides the jars; all of it if there are none."),
+        Column("jar", "Jar", TEXT, choices="@jars.name", width=11, hint="Blank: the first jar of Yard."),
+        Column("reading", "It boiled at, at the end", TEMPERATURE, called="The reading at the end", limits=units.limits(PAN_READING),
+               hint="The thermometer in the boiling pan: it tells the strength."),
+        Column("water", "Water boils at", TEMPERATURE, limits=units.limits(WATER_READING),
+               hint="The same thermometer in boiling water, that day."),
+        Column("thermometer", "Thermometer", TEXT, choices="@thermometers.name", hint="Blank: the first of Yard."),
+        Column("left_brix", "Sugar out, if read", BRIX, limits=units.limits(STRENGTH)),
+        Column("left_at", "Measured at", TEMPERATURE, limits=units.limits(CUP_TEMPERATURE),
+               hint="How warm it was when its volume was measured; blank if it had cooled."),
+        Column("fuel", "Fuel used", FUEL, limits=(0, 100000), hint="In the unit that Yard names."),
+        Column("over", "Left over", VOLUME, hint="Of what was named, and did not go in: it waits as a lot of its own, R and the number of the row."),
+        Column("note", "Note", TEXT, width=22, hint=NOTE),
+        Column("pan", "Pan", TEXT, choices="@pans.name", width=12),
+        Column("start", "Start", TIME),
+        Column("end", "End", TIME, hint="After midnight is fine."),
+    )  # fmt: skip
+
+
+def _findings(units: Units) -> tuple[Finding, ...]:
+    """What is wrong with a row: first what it took, then what came out of it, then what does not agree."""
+    any_typed = "COUNT([hours],[jars_out],[rest],[reading],[left_brix],[over],[fuel],[start],[end])>0"
+    name, share = "[trouble_name]", "FIXED(100*ABS([lost]),0,TRUE)"
+
+    def trouble(state: int) -> str:
+        return f"[trouble]={state}"
+
+    apart = f"SQRT(N([reading_error])^2+N([volume_spread])^2)*{DOUBT}"
+    read_apart = f"SQRT(N([reading_error])^2+N(@know.brix_error)^2)*{DOUBT}"
+    loss = f"SQRT(N([in_share])^2+(N([out_error])/N([brix_out]))^2+2*N(@know.volume_error)^2)*{DOUBT}"
+    return (
+        mend(f'AND([date]="",OR([took]<>"",{any_typed}))', "When was it?", "date"),
+        mend("AND(ISNUMBER([date]),N([date])<MAX([date<]))",
+             "Earlier than a row above: keep these rows in the order of their days.", "date"),
+        ask("AND(ISNUMBER([date]),N([date])>@weekend.today+7)", "This day is far ahead: is it right?", "date"),
+        mend(trouble(boil_in.UNKNOWN), 'There is no lot or place "{name}". Write B1, S3, a place, or all sap.', "took", name=name),
+        mend(trouble(boil_in.TWICE), '"{name}" is named twice here: it is counted once.', "took", name=name),
+        mend(trouble(boil_in.NOT_YET), '"{name}" was not there yet that day.', "took", name=name),
+        mend("AND(N([trouble])>0,N([trouble])<1000)", '"{name}" went into B{boil} already: it is not counted again.', "took",
+             name=name, boil="[trouble]"),
+        mend("N([trouble])>=1000", '"{name}" went into batch {batch} already: it is not counted again.', "took",
+             name=name, batch="([trouble]-1000)"),
+        ask(too_many("[list]"), "Too many names to look up one by one: write a place, or all sap.", "took"),
+        ask(trouble(boil_in.EMPTY), 'No sap was in "{name}" that day.', "took", name=name),
+        mend('AND([list]<>"",[taken]=0)', "No sap was left that day: name what went in.", "took"),
+        mend("N([volumes])<N([taken])", "It took a boil whose jars or volume are not typed: type them in its row.", "took"),
+        mend("AND(N([volumes])=N([taken]),N([syrups])<N([taken]))",
+             "It took a boil that does not say what went into it: mend that row first.", "took"),
+        mend("AND(ISNUMBER([named]),N([over])>N([named])*1.001)", "More left over than there was.", "over"),
+        mend('AND(N([jars_out])>0,[jar_size]="")', "How much such a jar holds is not in Yard.", "jar"),
+        mend("AND(ISNUMBER([out_volume]),ISNUMBER([volume_in]),N([out_volume])>N([volume_in])*(1+2*N(@know.volume_error)))",
+             "More came out than went in: is a lot missing?", "jars_out"),
+        mend('AND(N([syrup_in])>0,ISNUMBER([out_volume]),[brix_volume]="")',
+             "So little cannot hold all that sugar: how much came out?", "jars_out"),
+        mend("AND(ISNUMBER([start]),ISNUMBER([end]),N([start])=N([end]))", "It ends when it starts: check both times.", "end"),
+        ask("AND(ISNUMBER([hours]),ISNUMBER([between]),ABS(N([hours])-N([between]))>0.5)",
+            "The hours and the times disagree: the hours count.", "hours"),
+        mend('AND(ISNUMBER([reading]),[water_used]="",[list]<>"")',
+             "What did this thermometer show in boiling water? Type it, or the elevation in Yard.", "water"),
+        mend("AND(ISNUMBER([reading]),ISNUMBER([water_used]),N([reading])<N([water_used]))",
+             "It cannot boil colder than water: read both again.", "reading"),
+        mend('AND(ISNUMBER([reading]),ISNUMBER([water_used]),[brix_reading]="")', "Hotter than syrup boils: read it again.", "reading"),
+        ask(f"AND(COUNT([read_brix],[brix_reading],[reading_error])=3,ABS(N([read_brix])-N([brix_reading]))>{read_apart})",
+            "The sugar read and the boiling reading disagree, {one} and {other} °Brix: check both.", "left_brix",
+            one=rounded("[read_brix]", 0), other=rounded("[brix_reading]", 0)),
+        ask(f"AND([read_brix]=\"\",COUNT([brix_reading],[brix_volume],[reading_error],[volume_spread])=4,"
+            f"ABS(N([brix_reading])-N([brix_volume]))>{apart})",
+            "By its reading it has {one} °Brix, by its volume {other}: check both.", "reading",
+            one=rounded("[brix_reading]", 0), other=rounded("[brix_volume]", 0)),
+        ask(f"IF(ISNUMBER([lost]),[lost]>{loss},FALSE)", "{share} % of the sugar is gone: spilled, or a reading wrong?",
+            "left_brix", share=share),
+        ask(f"IF(ISNUMBER([lost]),-[lost]>{loss},FALSE)", "{share} % of sugar came from nowhere: is a lot missing, or a reading wrong?",
+            "left_brix", share=share),
+        ask('AND([list]<>"",[out_hot]="",N([date])<@weekend.today)',
+            "How much came out: how many jars, and what rest?", "jars_out"),
+    )  # fmt: skip
+
+
+def _answer(units: Units) -> str:
+    """What came of it, what to write on the jars, by when to go on."""
+    about = 'IF(OR([out_guess]=1,N([out_error])>1.5),"about ","")'
+    syrup = f"FIXED([syrup_out],{units.pick(2, 1)},TRUE)"
+    parts = {"lot": "[name]", "amount": "[amount]", "unit": f'"{units.volume}"'}
+    what_it_is = cases(
+        ("NOT(ISNUMBER([out_volume]))", NOTHING),
+        ("NOT(ISNUMBER([syrup_out]))", say("Write {lot} on {amount}.", lot="[name]", amount="[amount]")),
+        ("NOT(ISNUMBER([brix_out]))",
+         say("Write {lot} on {amount}: {about}{syrup} {unit} of syrup in it.", **parts, about=about, syrup=syrup)),
+        otherwise=say("Write {lot} on {amount}: {about}{brix} °Brix, {syrup} {unit} of syrup.",
+                      **parts, about=about, brix="FIXED([brix_out],0,TRUE)", syrup=syrup),
+    )  # fmt: skip
+    by = "[go_on_by]"
+    when = {"weekday": weekday(by), "day": day(by, units)}
+    go_on = cases(
+        ("NOT(ISNUMBER([go_on_by]))", NOTHING),
+        ('[out_volume]=""', NOTHING),
+        (f"{by}-[clock]<{NEXT_WEEK}", say(" Bring it to a boil again by {weekday} {day}, or freeze it.", **when)),
+        otherwise=say(" Go on by {weekday} {day}.", **when),
+    )
+    sap_had = cases(
+        ("ISNUMBER([sap_was])", say(" The sap had about {brix} °Brix.", brix="FIXED([sap_was],1,TRUE)")),
+    )
+    goes_in = cases(
+        ("NOT(ISNUMBER([volume_in]))", NOTHING),
+        ("NOT(ISNUMBER([syrup_in]))", say("{volume} {unit} goes in.", volume=_volume("[volume_in]", units), unit=parts["unit"])),
+        otherwise=say(
+            "{volume} {unit} goes in, {about}{syrup} {unit} of syrup in it. At the end type the jars, or the rest.",
+            volume=_volume("[volume_in]", units), unit=parts["unit"], about='IF([in_guess]=1,"about ","")',
+            syrup=f"FIXED([syrup_in],{units.pick(2, 1)},TRUE)"),
+    )  # fmt: skip
+    strength_alone = say("It came to {about}{brix} °Brix. Type the jars, or the rest.",
+                         about=about, brix="FIXED([brix_out],0,TRUE)")  # fmt: skip
+    gone = cases(
+        ("[batch]>0", say("{lot} went into batch {batch} on {day}.", lot="[name]", batch="[batch]", day=day("[used_on]", units))),
+        otherwise=say("{lot} went into B{boil} on {day}.", lot="[name]", boil="[used_by]", day=day("[used_on]", units)),
+    )  # fmt: skip
+    return cases(
+        ('[list]=""', NOTHING),
+        ("AND(ISNUMBER([used_on]),N([used_on])<=@weekend.today)", gone),
+        ('AND([out_hot]="",ISNUMBER([brix_out]))', strength_alone),
+        ('[out_hot]=""', goes_in),
+        otherwise=f"{what_it_is}&{go_on}&{sap_had}",
+    )
+
+
+NEXT_WEEK = 7  # days: the rhythm of those who boil on Saturdays
+
+
+def _volume(cell: str, units: Units) -> str:
+    return f"FIXED({cell},{units.pick(1, 0)},TRUE)"
+
+
+def _trouble() -> Column:
+    """The name that something is wrong with."""
+    names = ",".join(f"[item_{name}]" for name in boil_in.NAMES)
+    return Column(
+        "trouble_name", "Name to look at", TEXT, f'IF(N([trouble_at])>0,CHOOSE([trouble_at],{names}),"")', hidden=True
+    )

@@ -1,262 +1,190 @@
-"""Finish: the race to the last degree, a block for each batch."""
+"""Finish: the race to the last degree, one log for all batches, with the answer frozen above it."""
 
 from __future__ import annotations
 
-from sheetfuncs.formulas.finish import FLOATING
-from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
-from sheetfuncs.workbook.model.parts import (
-    BRIX,
+from sheetfuncs.formulas.syrup import THICKEST
+from sheetfuncs.workbook.model.formula import NOTHING, cases, say
+from sheetfuncs.workbook.model.kinds import (
     COUNT,
-    DATE,
-    DIFFERENCE,
-    LENGTH,
-    SMALL,
+    MINUTES,
     TEMPERATURE,
     TEXT,
-    VOLUME,
     WORDS,
-    Block,
-    Field,
-    Fields,
-    Rows,
-    Sheet,
-    Units,
 )
-from sheetfuncs.workbook.sheets import finish_log
-from sheetfuncs.workbook.sheets.phrases import ask, first_found, of_row, rounded, when
+from sheetfuncs.workbook.model.parts import ASK, MEND, Chart, Column, Field, Fields, Rows, Series, Sheet, Table
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.sheets import run
+from sheetfuncs.workbook.sheets.phrases import rounded
 
-TOP = 3
-BATCH_ROWS = 62  # a batch, its check in the cup and its chart
-FITS = '"Fits."'
+NEAR = 5  # minutes from which the panel turns amber; red when it is off now
+TOP = 9  # the first reading: what stands above is frozen
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
-    """A block of labelled cells, a readings log and a chart for each batch."""
-    blocks: list[Block] = []
-    each = max(BATCH_ROWS, rows.readings + 4)
-    for batch in range(1, rows.batches + 1):
-        top = TOP + (batch - 1) * each
-        fields = _fields(units, batch, top)
-        blocks += [fields, _check(units, batch, top + len(fields.fields) + 2)]
-        blocks += [
-            finish_log.log(units, batch, top, rows.readings),
-            finish_log.goal_line(units, batch, top + 35),
-            finish_log.chart(units, batch, top + 40),
-        ]
+    """The panel, the log of readings, and the chart of the run that the panel shows."""
+    log = run.log(units, rows)
     return Sheet(
         "Finish",
-        "One block a batch. Give the lots their batch number in Storage, read the thermometer in boiling water, then log.",
-        blocks,
-        freeze=(2, 0),
-        widths=(16, 12, 12, 15, 30, 3, 9, 13, 10, 9, 12, 12, 10, 56),
-        breaks=[TOP + batch * each for batch in range(1, rows.batches)],
+        "Type time and reading; the answer stands beside it and above. Another pot: its number under Batch.",
+        (
+            _panel(units, rows),
+            log,
+            _drawn(units),
+            _chart(units, len([one for one in log.columns if not one.hidden])),
+        ),
+        tab="log",
+        freeze=(TOP, 2),
     )
 
 
-def _fields(units: Units, batch: int, top: int) -> Fields:
-    me = f"batch{batch}"
-    of_pan = of_row("@pans.area", "@pans.name", f"@{me}.pan")
-    pan_holds = of_row("@pans.holds", "@pans.name", f"@{me}.pan")
-    of_thermometer = of_row("@thermometers.water", "@thermometers.name", f"@{me}.thermometer")
-    read_on = of_row("@thermometers.read_on", "@thermometers.name", f"@{me}.thermometer")
-    error = of_row("@thermometers.error", "@thermometers.name", f"@{me}.thermometer")
-    filled = f"ISNUMBER(@{me}.syrup)"
-    least = units.pick(0.4, 1.0)
-    read_that_day = f"AND(N({of_thermometer})>0,N({read_on})=N(@{me}.date),N(@{me}.date)>0)"
-    fits = (
-        ask(f"N(@{me}.volume)>IFERROR({pan_holds}+0,1000000)", "Over the rim: leave a lot out, or take a larger pan."),
-        ask(f"@{me}.depth_end<{least}", "Too shallow at the end, it scorches: finish in a smaller pan."),
+LAST = "MAXIFS(@run.at,@run.no,@panel.shown)"  # the row of the last reading of the batch that is shown
+
+
+def _of_last(key: str, otherwise: str) -> str:
+    return f'IFERROR(IF({LAST}>0,INDEX(@run.{key},{LAST}),{otherwise}),"")'
+
+
+def _of_batch(key: str) -> str:
+    return f"INDEX(@batches.{key},MAX(1,@panel.shown))"
+
+
+def _panel(units: Units, rows: Rows) -> Fields:
+    """What is asked while it boils, in the cells above the log's first three columns."""
+    of_last, of_batch = _of_last, _of_batch
+    today = "MINIFS(@batches.number,@batches.date,@weekend.today)"
+    shown = cases(
+        ("ISNUMBER(@panel.batch)", "@panel.batch"),
+        ("MAX(@run.at)>0", "INDEX(@run.no,MAX(@run.at))"),
+        (f"{today}>0", today),
+        otherwise="MAX(@batches.planned)",
+    )
+    # A second day of finishing goes on in the same log: its first reading needs the batch's number.
+    other_day = (
+        f"AND(NOT(ISNUMBER(@panel.batch)),MAX(@run.at)>0,{today}>0,"
+        f'COUNTIFS(@run.no,{today},@run.at,">0")=0,N({of_batch("date")})<>@weekend.today)'
+    )
+    prompt = say(
+        "These are readings of batch {shown}. Type {number} under Batch beside the first reading of today.",
+        shown="@panel.shown",
+        number=today,
+    )
+    do = cases(
+        ("@panel.shown=0", say("Give the batch a line in Batches first: date and thermometer.")),
+        (other_day, prompt),
+        (f"COUNT({of_batch('off_at')},{of_batch('true')})>0", of_batch("do")),
+        (f"ISTEXT({of_last('time', '0')})", of_last("advice", NOTHING)),  # a time mistyped hides no advice
+        otherwise=of_last("do", of_batch("do")),
+    )
+    on = cases(
+        (
+            "ISNUMBER(@panel.goal)",
+            cases(
+                (
+                    f'{of_last("from", of_batch("from"))}="another day"',
+                    say(
+                        "Read {meter} in boiling water again today: this is by another day's.",
+                        meter=of_last("meter", of_batch("meter")),
+                    ),
+                ),
+                (f'{of_last("meter", of_batch("meter"))}=""', say("batch {shown}", shown="@panel.shown")),
+                otherwise=say(
+                    "by {meter}, batch {shown}", meter=of_last("meter", of_batch("meter")), shown="@panel.shown"
+                ),
+            ),
+        ),
+        ("@panel.shown=0", NOTHING),
+        otherwise=of_last("goal_words", of_batch("goal_words")),
+    )
+    about = cases(
+        (
+            f"ISNUMBER({of_last('brix', NOTHING)})",
+            say(
+                "{brix} °Brix, give or take {error}",
+                brix=rounded(of_last("brix", NOTHING)),
+                error=rounded(of_last("error", NOTHING)),
+            ),
+        ),
+    )
+    states = (
+        ("AND(ISNUMBER(@panel.goal),ISNUMBER(@panel.now),N(@panel.now)>=N(@panel.goal))", MEND),
+        (f"AND(ISNUMBER(@panel.minutes),N(@panel.minutes)<={NEAR})", ASK),
     )
     return Fields(
-        me,
-        f"Batch {batch}",
+        "panel",
+        "",
         (
             Field(
                 "goal",
-                "IT IS SYRUP AT",
+                "Syrup at",
                 TEMPERATURE,
-                when(f"ISNUMBER(@{me}.water)", f"ROUND(FINISH_READING(@yard.target,@{me}.water,UNITS),1)"),
-                note=f"{units.temperature} on this thermometer",
+                of_last("goal", of_batch("goal")),
                 strong=True,
+                beside=Field("on", "", WORDS, f'IFERROR({on},"")', lines=2),
             ),
             Field(
                 "now",
-                "NOW",
-                WORDS,
-                f"INDEX(@readings{batch}.said,ROWS(@readings{batch}.said))",
-            ),
-            Field("date", "Date", DATE),
-            Field("thermometer", "Thermometer", TEXT, choices="@thermometers.name"),
-            Field(
-                "water_typed",
-                "It shows in boiling water",
+                "Now",
                 TEMPERATURE,
-                limits=units.limits(WATER_READING),
-                note=f"{units.temperature}, today",
+                of_last("reading", NOTHING),
+                strong=True,
+                states=states,
+                beside=Field("do", "", WORDS, f'IFERROR({do},"")', lines=4, states=states),
             ),
-            Field("pan", "Pan", TEXT, choices="@pans.name"),
             Field(
-                "volume_typed", "Volume going in, if measured", VOLUME, note=f"{units.volume}, cold; else from Storage"
+                "minutes",
+                "Minutes",
+                MINUTES,
+                of_last("minutes", NOTHING),
+                strong=True,
+                beside=Field("about", "", WORDS, f'IFERROR({about},"")', lines=2),
             ),
-            Field("brix_typed", "Its sugar, if measured", BRIX, limits=units.limits(STRENGTH), note="°Brix"),
             Field(
-                "lots",
-                "Lots in it",
+                "batch",
+                "Batch",
                 COUNT,
-                f"COUNTIF(@storage.meant,{batch})",
-                note="from Storage",
-            ),
-            Field(
-                "syrup",
-                "Syrup expected, cold",
-                VOLUME,
-                f"IF(COUNT(@{me}.volume_typed,@{me}.brix_typed)=2,"
-                f'IFERROR(SYRUP_FROM_SAP(@{me}.volume_typed,@{me}.brix_typed,@yard.target),""),'
-                f'IF(SUMIFS(@storage.syrup,@storage.meant,{batch})>0,SUMIFS(@storage.syrup,@storage.meant,{batch}),""))',
-                note=units.volume,
-            ),
-            Field(
-                "volume",
-                "Volume going in, cold",
-                VOLUME,
-                f"IF({filled},IF(COUNT(@{me}.volume_typed,@{me}.brix_typed)=2,@{me}.volume_typed,"
-                f'SUMIFS(@storage.volume,@storage.meant,{batch})),"")',
-                note=units.volume,
-            ),
-            Field(
-                "brix",
-                "Its sugar",
-                BRIX,
-                when(filled, f"BOIL_BRIX(@{me}.syrup,@yard.target,@{me}.volume)"),
-                note="°Brix",
-            ),
-            Field(
-                "depth",
-                "Depth in the pan at the start",
-                LENGTH,
-                when(filled, f"PAN_DEPTH(@{me}.volume,{of_pan},UNITS)"),
-                note=units.length,
-            ),
-            Field(
-                "depth_end",
-                "Depth when it is syrup",
-                LENGTH,
-                when(filled, f"PAN_DEPTH(@{me}.syrup,{of_pan},UNITS)"),
-                note=units.length,
-            ),
-            Field(
-                "fits",
-                "The pan",
-                WORDS,
-                f'IF(ISNUMBER(@{me}.depth),{first_found(fits, FITS)},"")',
-                findings=fits,
-            ),
-            Field(
-                "jars",
-                "Jars to have hot",
-                COUNT,
-                when(filled, f"JAR_COUNT(@{me}.syrup,INDEX(@jars.size,1),UNITS)+1"),
-                note="of the first size in Yard, one to spare",
-            ),
-            Field(
-                "water",
-                "Boiling water, taken as",
-                TEMPERATURE,
-                f"IF(OR(N(@{me}.date)>0,{filled}),IF(ISNUMBER(@{me}.water_typed),@{me}.water_typed,"
-                f'IF(IFERROR({read_that_day},FALSE),{of_thermometer},@weekend.water)),"")',
-                note="typed, else Yard that day, else air pressure",
-            ),
-            Field(
-                "error",
-                "Thermometer reads to within",
-                DIFFERENCE,
-                f"IFERROR(IF({error}>0,{error}+0,{units.pick(0.5, 0.3)}),{units.pick(0.5, 0.3)})",
-                note=f"± {units.difference}",
-            ),
-            Field(
-                "rate",
-                "Boils off, until the readings tell",
-                VOLUME,
-                f"IF(ISNUMBER(@{me}.depth),IFERROR(PAN_RATE({of_pan},UNITS),@yard.rate),@yard.rate)",
-                note=f"{units.volume}/h, from the pan, else from Yard",
+                limits=(1, rows.batches),
+                beside=Field("shown", "", COUNT, f"IFERROR({shown},0)"),
+                note="shown above; blank: of the last reading",
             ),
         ),
-        row=top,
+        span=1,
     )
 
 
-def _check(units: Units, batch: int, top: int) -> Fields:
-    me = f"check{batch}"
-    true = f"ISNUMBER(@{me}.true)"
-    return Fields(
-        me,
-        f"Batch {batch}: in the cup",
-        (
-            Field(
-                "shows", "Hydrometer shows", BRIX, limits=units.limits(FLOATING), note="°Brix scale, marked at 60 °F"
-            ),
-            Field(
-                "cup",
-                "Syrup in the cup is at",
-                TEMPERATURE,
-                limits=units.limits(CUP_TEMPERATURE),
-                note=f"{units.temperature}; read both together",
-            ),
-            Field(
-                "true",
-                "True strength",
-                BRIX,
-                when(f"COUNT(@{me}.shows,@{me}.cup)=2", f"BRIX_BY_HYDROMETER(@{me}.shows,@{me}.cup,UNITS)"),
-                note="°Brix",
-            ),
-            Field(
-                "state",
-                "It is",
-                TEXT,
-                f'IF({true},IFERROR(SYRUP_STATE(@{me}.true),""),"")',
-                note="against 66.0 to 68.9",
-            ),
-            Field("pan_volume", "Volume in the pan", VOLUME, note=f"{units.volume}, as it is; blank: as expected"),
-            Field(
-                "pan_at",
-                "The pan is at",
-                TEMPERATURE,
-                limits=units.limits(CUP_TEMPERATURE),
-                note=f"{units.temperature}; blank: as in the cup",
-            ),
-            Field(
-                "expected",
-                "Volume as expected, cold",
-                VOLUME,
-                when(true, f"SYRUP_FROM_SAP(@batch{batch}.syrup,@yard.target,@{me}.true)"),
-                note=units.volume,
-            ),
-            Field(
-                "cold",
-                "Volume once cold",
-                VOLUME,
-                when(
-                    true,
-                    f"IF(ISNUMBER(@{me}.pan_volume),SYRUP_COLD(@{me}.pan_volume,@{me}.true,"
-                    f"IF(ISNUMBER(@{me}.pan_at),@{me}.pan_at,@{me}.cup),UNITS),@{me}.expected)",
-                ),
-                note=units.volume,
-            ),
-            Field(
-                "fix",
-                "Water to stir in (+) or boil off (-)",
-                SMALL,
-                when(f"ISNUMBER(@{me}.cold)", f"SYRUP_ADJUST(@{me}.cold,@{me}.true,@yard.target,UNITS)"),
-                note=f"{units.small}, to reach the target",
-            ),
-            Field(
-                "words",
-                "What to do",
-                WORDS,
-                f'IF(ISNUMBER(@{me}.fix),IF(ABS(@{me}.true-@yard.target)<=@yard.hydrometer_error,"Bottle it: on target.",'
-                f'IF(@{me}.fix>0,"Stir in "&{rounded(f"@{me}.fix", 0)}&" {units.small} of clean water.",'
-                f'"Boil off "&{rounded(f"-@{me}.fix", 0)}&" {units.small} more.")),"")',
-            ),
+def _drawn(units: Units) -> Table:
+    """What the chart needs besides the readings: where it is too thick on this thermometer, and its title."""
+    thick = f'IFERROR(ROUND(FINISH_READING({THICKEST},[water],UNITS),1),"")'
+    title = cases(
+        ("MAX(@run.at)=0", say("The run: no readings yet")),
+        otherwise=say("Batch {shown}: the run, where it is syrup, and too thick", shown="@panel.shown"),
+    )
+    columns = (
+        Column(
+            "water",
+            "The last one's boiling water",
+            TEMPERATURE,
+            _of_last("water", _of_batch("water_used")),
+            hidden=True,
         ),
-        row=top,
+        Column("thick", "Too thick from", TEMPERATURE, f'IF(ISNUMBER(@panel.goal),{thick},"")', hidden=True),
+        Column("title", "Title of the chart", TEXT, title, hidden=True),
+    )
+    return Table("drawn", "", columns, 1, row=TOP - 1)
+
+
+def _chart(units: Units, column: int) -> Chart:
+    return Chart(
+        "The run, where it is syrup, and too thick",
+        "scatter",
+        (
+            Series("thermometer", "run.drawn_minute", "run.drawn"),
+            Series("syrup", "run.drawn_minute", "run.drawn_goal"),
+            Series("too thick", "run.drawn_minute", "run.drawn_thick"),
+        ),
+        "minutes",
+        units.temperature,
+        row=TOP,
+        column=column,
+        width=440,
+        titled="drawn.title",
     )

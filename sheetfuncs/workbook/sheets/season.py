@@ -1,198 +1,205 @@
-"""Season: totals, the sugar ledger that closes, charts, and earlier seasons beside it."""
+"""Season: totals, what was learned, charts, earlier seasons, words to the next keeper."""
 
 from __future__ import annotations
 
 from functools import partial
 
 from sheetfuncs.formulas.vocabulary import STRENGTH
-from sheetfuncs.workbook.model.parts import (
+from sheetfuncs.workbook.model.formula import cases, say
+from sheetfuncs.workbook.model.kinds import (
     BRIX,
     COUNT,
     DATE,
+    DIFFERENCE,
     FUEL,
     HOURS,
     MASS,
     MONEY,
+    RATE,
     RATIO,
     SHARE,
     TEXT,
     VOLUME,
-    Chart,
-    Column,
-    Field,
-    Fields,
-    Rows,
-    Series,
-    Sheet,
-    Table,
-    Units,
+    WORDS,
 )
-from sheetfuncs.workbook.sheets.phrases import when
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.sheets import ledger
+from sheetfuncs.workbook.sheets.phrases import counted, rounded, when
 
-LEDGER = (
-    "Came from the trees",
-    "Thrown out with ice",
-    "In store: sap and part-boiled",
-    "Bottled",
-    "Not accounted for",
-    "Went into boils",
-    "Came out of boils",
-)
-CHART = (430, 265)
+# Of syrup, as it looks in a glass: light to dark, so that it can be told in grey too.
+SHADES = {
+    "golden": ("Golden", "#F2C75C"),
+    "amber": ("Amber", "#C8811E"),
+    "dark": ("Dark", "#7A3B12"),
+    "very_dark": ("Very Dark", "#2E1408"),
+    "unjudged": ("", "#FFFFFF"),
+}
 
 
 def sheet(units: Units, rows: Rows) -> Sheet:
     """The season in numbers."""
     return Sheet(
         "Season",
-        "The season in numbers. Nothing to type here but earlier seasons, at the bottom.",
+        "The season in numbers. Nothing to type but words to the next keeper and earlier seasons, at the bottom.",
         (
             _totals(units),
-            _ledger(units),
+            _learned(units),
+            *ledger.blocks(units),
+            _words(rows),
             _batches(units, rows),
-            _this(units, rows),
-            _past(units, rows),
-            *_charts(units),
+            _this(rows),
+            _past(rows),
         ),
-        freeze=(2, 0),
-        widths=(30, 12, 12, 14, 12, 12, 12, 12, 12, 12, 12, 12, 12, 30),
+        tab="result",
+        freeze=(3, 0),
+        widths=(31, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 30),
     )
 
 
 def _totals(units: Units) -> Fields:
-    v = units.volume
-    sap, syrup = "SUM(@collection.sap)", "SUM(@collection.syrup)"
+    sap, syrup = "SUM(@collection.volume)", "SUM(@collection.syrup)"
     per_tap = 'IF(AND(@yard.taps>0,{0}>0),{0}/@yard.taps,"")'
+    made = "(@season.bottled+@season.waiting)"
+    v = units.volume
+
+    def day_of(end: str) -> str:
+        sap_came = '@collection.name,"S*",@collection.date,">0"'
+        return f'IF(COUNTIFS({sap_came})=0,"",{end}IFS(@collection.date,{sap_came}))'
+
     return Fields(
         "season",
         "Totals",
         (
-            Field("first", "First run", DATE, 'IF(COUNT(@collection.date)=0,"",MIN(@collection.date))'),
-            Field("last", "Last run", DATE, 'IF(COUNT(@collection.date)=0,"",MAX(@collection.date))'),
+            Field("first", "First run", DATE, day_of("MIN")),
+            Field("last", "Last run", DATE, day_of("MAX")),
             Field("days", "Days it ran", COUNT, "SUM(@collection.new_day)"),
             Field("taps", "Taps", COUNT, "@yard.taps"),
-            Field("sap", "Sap collected", VOLUME, sap, note=v),
+            Field("sap", "Sap collected", VOLUME, f'IF({sap}>0,{sap},"")'),
             Field(
                 "brix",
                 "Its sugar, on average",
                 BRIX,
-                f'IF({syrup}>0,IFERROR(BOIL_BRIX({syrup},@yard.target,{sap}),""),"")',
-                note="°Brix",
+                f'IF({syrup}>0,IFERROR(BOIL_BRIX({syrup},@know.target,{sap}),""),"")',
             ),
-            Field("expected", "Syrup in all that sap", VOLUME, syrup, note=f"{v} at the target, cold"),
-            Field("bottled", "Syrup bottled", VOLUME, "SUM(@bottles.cold)", note=f"{v}, cold"),
-            Field("sap_per_tap", "Sap per tap", VOLUME, per_tap.format("@season.sap"), note=v),
+            Field("guessed", "    of it guessed", SHARE, f'IF({sap}>0,SUMIFS(@collection.volume,@collection.guess,1)/{sap},"")', note="of the sap; its sugar was not measured"),
+            Field("expected", "Syrup in all that sap", VOLUME, f'IF({syrup}>0,{syrup},"")', note="at the target, cold"),
+            Field("bottled", "Syrup bottled", VOLUME, "SUM(@bottles.cold)", note="cold"),
+            Field("waiting", "Syrup still waiting in store", VOLUME, "@store.syrup"),
+            Field("sap_per_tap", "Sap per tap", VOLUME, per_tap.format("N(@season.sap)")),
             Field(
                 "syrup_per_tap",
-                "Syrup per tap, bottled",
+                "Syrup per tap, with what waits",
                 VOLUME,
-                per_tap.format("@season.bottled"),
-                note=f"{v}; a quart (1 L) is a good year from buckets (common practice)",
+                per_tap.format(made),
+                note=units.pick("a quart", "a litre") + " is a good year (common practice)",
             ),
+            Field("ratio", "Sap for one of syrup", RATIO, f'IF(AND({made}>0,N(@season.sap)>0),@season.sap/{made},"")', note="with the syrup that waits"),
+            Field("water", "Water boiled off", VOLUME, 'IF(COUNT(@boil.water_off)=0,"",SUM(@boil.water_off))'),
+            Field("hours", "Hours at the pan", HOURS, 'IF(COUNT(@boil.spent)=0,"",SUM(@boil.spent))'),
+            Field("fuel", "Fuel used", FUEL, 'IF(COUNT(@boil.fuel)=0,"",SUM(@boil.fuel))', beside=Field("fuel_in", "", TEXT, '@yard.fuel_unit&""')),
+            Field("cost", "Fuel cost", MONEY, 'IF(AND(N(@know.fuel_price)>0,ISNUMBER(@season.fuel)),@season.fuel*@know.fuel_price,"")'),
+            Field("cost_each", f"Fuel cost for each {v} of syrup", MONEY, f'IF(AND(ISNUMBER(@season.cost),{made}>0),@season.cost/{made},"")'),
+        ),
+        span=1,
+    )  # fmt: skip
+
+
+def _learned(units: Units) -> Fields:
+    """What the yard's own rows say; each figure with the number of rows it rests on."""
+    rows = 'COUNTIFS(@boil.known,1,@boil.spent,">0")'
+    fuelled = 'COUNTIFS(@boil.fuel,">0",@boil.water_off,">0")'
+    likely = '@weather.run,2,@weather.per_tap,">=0"'
+    boils = partial(counted, one="boil", more="boils")
+    return Fields(
+        "learned",
+        "Learned from your own rows",
+        (
+            Field("rate", "Boils off", RATE, f'IF({rows}=0,"",SUMIFS(@boil.water_off,@boil.known,1,@boil.spent,">0")/SUMIFS(@boil.spent,@boil.known,1))', note="of water"),
+            Field("rate_rows", "    from boils", COUNT, rows),
+            Field("fuel_each", f"Fuel for each {units.volume} of water", FUEL, f'IF({fuelled}=0,"",SUMIFS(@boil.fuel,@boil.fuel,">0",@boil.water_off,">0")/SUMIFS(@boil.water_off,@boil.fuel,">0",@boil.water_off,">0"))'),
+            Field("fuel_rows", "    from boils with fuel", COUNT, fuelled),
+            Field("per_tap", "Sap per tap on a likely day", VOLUME, f'IF(COUNTIFS({likely})=0,"",AVERAGEIFS(@weather.per_tap,{likely}))'),
+            Field("per_tap_rows", "    from days", COUNT, f"COUNTIFS({likely})"),
+            Field("offset", "Thermometers less the cup, over all batches", DIFFERENCE, 'IF(COUNT(@batches.offset)=0,"",AVERAGE(@batches.offset))', note="+ says syrup too early, - too late"),
+            Field("offset_rows", "    from batches", COUNT, "COUNT(@batches.offset)"),
             Field(
-                "ratio",
-                "Sap for one of syrup, bottled",
-                RATIO,
-                'IF(@season.bottled>0,@season.sap/@season.bottled,"")',
-            ),
-            Field("water", "Water boiled off", VOLUME, "SUM(@boil.water_off)", note=v),
-            Field("hours", "Hours at the pan", HOURS, "SUM(@boil.hours)"),
-            Field(
-                "fuel", "Fuel used", FUEL, "SUM(@boil.fuel)", beside=Field("fuel_in", "", TEXT, '@yard.fuel_unit&""')
-            ),
-            Field("cost", "Fuel cost", MONEY, 'IF(N(@yard.fuel_price)>0,@season.fuel*@yard.fuel_price,"")'),
-            Field(
-                "cost_each",
-                f"Fuel cost for each {v} of syrup",
-                MONEY,
-                'IF(AND(ISNUMBER(@season.cost),@season.bottled>0),@season.cost/@season.bottled,"")',
+                "said",
+                "In words",
+                WORDS,
+                cases(
+                    ("AND(@learned.rate_rows>0,N(@learned.rate)>=0.05,@learned.fuel_rows>0,N(@learned.fuel_each)>=0.0005)", say(
+                        "About {rate} an hour, from {boils}; {fuel} {unit} of fuel for each " + units.volume + " of water, from {fuelled}.",
+                        rate=f'{rounded("@learned.rate")}&" {units.volume}"', boils=boils("@learned.rate_rows"),
+                        fuel=rounded("@learned.fuel_each", 3), unit="@yard.fuel_unit", fuelled=boils("@learned.fuel_rows"))),
+                    ("AND(@learned.rate_rows>0,N(@learned.rate)>=0.05)", say("About {rate} an hour, from {boils}.", rate=f'{rounded("@learned.rate")}&" {units.volume}"', boils=boils("@learned.rate_rows"))),
+                    otherwise=say("Nothing yet: hours, jars and fuel of two boils teach the plans."),
+                ),
             ),
         ),
         span=1,
-    )
+    )  # fmt: skip
 
 
-def _ledger(units: Units) -> Table:
-    """Sugar cannot vanish: what came in is thrown out with ice, in store, in jars, or not accounted for."""
-    ice, kept = "SUM(@collection.ice_sugar)", "SUM(@collection.sugar)"
-    store = "SUMIFS(@storage.sugar,@storage.open,1)"
-    bottled = "SUM(@bottles.sugar)"
-    # A typical strength turns an instrument's error into a share of the sugar read with it.
-    sap_error = "@yard.brix_error/MAX(N(@season.brix),1)"
-    one = "SQRT(@yard.volume_error^2+({0})^2)"
-    collected = f"({kept}+{ice})*{one.format(sap_error)}/SQRT(MAX(1,COUNT(@collection.sugar)))"
-    stored = f"{store}*{one.format('@yard.brix_error/20')}/SQRT(MAX(1,SUM(@storage.open)))"
-    jars = f"{bottled}*{one.format('@yard.hydrometer_error/66.9')}/SQRT(MAX(1,COUNT(@bottles.sugar)))"
-    mass = (
-        f"{kept}+{ice}",
-        ice,
-        store,
-        bottled,
-        f"{kept}-{store}-{bottled}",
-        "SUM(@boil.sugar_in)",
-        "SUM(@boil.sugar_out)",
+def _words(rows: Rows) -> Table:
+    columns = (
+        Column("date", "Day", DATE),
+        Column("words", "Words to the next keeper: a line a weekend, a batch, a tree", TEXT, width=14),
     )
-    error = (
-        collected,
-        f"{ice}*0.2",
-        stored,
-        jars,
-        f"SQRT(({collected})^2+({stored})^2+({jars})^2)",
-        f"SUM(@boil.sugar_in)*{one.format(sap_error)}/SQRT(MAX(1,COUNT(@boil.sugar_in)))",
-        f"SUM(@boil.sugar_out)*{one.format('@yard.brix_error/20')}/SQRT(MAX(1,COUNT(@boil.sugar_out)))",
-    )
-    return Table(
-        "ledger",
-        "Where the sugar went",
-        (
-            Column("what", "Sugar", TEXT, fixed=LEDGER),
-            Column("mass", units.mass, MASS, mass),
-            Column(
-                "share",
-                "Of all",
-                SHARE,
-                'IF(SUM(@collection.sugar)>0,[mass]/(SUM(@collection.sugar)+SUM(@collection.ice_sugar)),"")',
-            ),
-            Column("error", f"Instruments leave open, ± {units.mass}", MASS, error),
-            Column(
-                "syrup", f"As syrup, {units.volume}", VOLUME, when("TRUE", "[mass]/SAP_SUGAR(1,@yard.target,UNITS)")
-            ),
-        ),
-        len(LEDGER),
-    )
+    return Table("words", "What to tell the next keeper", columns, rows.words)
 
 
 def _batches(units: Units, rows: Rows) -> Table:
+    def of(key: str) -> tuple[str, ...]:
+        cells = [f"INDEX(@batches.{key},{number})" for number in numbers]
+        return tuple(f'IF({cell}="","",{cell})' for cell in cells)
+
     numbers = tuple(range(1, rows.batches + 1))
+    bottled = "SUMIFS(@bottles.cold,@bottles.batch,[batch])"
     return Table(
         "by_batch",
         "Batches",
         (
             Column("batch", "Batch", COUNT, fixed=numbers),
-            Column("date", "Finished on", DATE, tuple(f'IF(N(@batch{n}.date)>0,@batch{n}.date,"")' for n in numbers)),
+            Column("date", "Finished on", DATE, of("date")),
+            Column("expected", "Expected", VOLUME, of("syrup")),
+            Column("bottled", "Bottled, cold", VOLUME, f'IF({bottled}>0,{bottled},"")'),
             Column(
-                "expected",
-                f"Expected, {units.volume}",
+                "against", "Of expected", SHARE, when("AND(N([expected])>0,N([bottled])>0)", "[bottled]/[expected]")
+            ),
+            Column("brix", "Strength", BRIX, of("strength")),
+            Column("state", "It was", TEXT, of("state"), width=10),
+            Column("colour", units.pick("Color", "Colour"), TEXT, of("colour"), width=10),
+            Column("taste", "Taste", TEXT, of("taste"), width=12),
+            Column("sugar", "Sugar bottled", MASS, "SUMIFS(@bottles.sugar,@bottles.batch,[batch])", hidden=True),
+            Column(
+                "open",
+                "Its strength leaves open",
+                MASS,
+                tuple(
+                    f'IF([sugar]>0,{ledger.DENSER_SYRUP}*[sugar]*IF(COUNTIFS(@bottles.batch,[batch],@bottles.brix,">0")>0,@know.hydrometer_error,'
+                    f"IF(ISNUMBER(INDEX(@batches.error,{number})),INDEX(@batches.error,{number}),{ledger.UNREAD}))/MAX(1,N(@know.target)),0)"
+                    for number in numbers
+                ),
+                hidden=True,
+            ),
+            Column(
+                "amount",
+                "Bottled, else expected",
                 VOLUME,
-                tuple(f'IF(ISNUMBER(@batch{n}.syrup),@batch{n}.syrup,"")' for n in numbers),
+                'IF(ISNUMBER([bottled]),[bottled],IF(ISNUMBER([expected]),[expected],""))',
+                hidden=True,
             ),
-            Column(
-                "bottled",
-                f"Bottled, cold, {units.volume}",
-                VOLUME,
-                'IF(SUMIFS(@bottles.cold,@bottles.batch,[batch])>0,SUMIFS(@bottles.cold,@bottles.batch,[batch]),"")',
+            *(
+                Column(key, f"{name or 'Not judged'}", VOLUME, f'IF(TRIM([colour])="{name}",[amount],"")', hidden=True)
+                for key, (name, _) in SHADES.items()
             ),
-            Column("against", "Of expected", SHARE, when("COUNT([expected],[bottled])=2", "[bottled]/[expected]")),
-            Column(
-                "brix", "True °Brix", BRIX, tuple(f'IF(ISNUMBER(@check{n}.true),@check{n}.true,"")' for n in numbers)
-            ),
-            Column("state", "It was", TEXT, tuple(f'@check{n}.state&""' for n in numbers)),
         ),
         rows.batches,
     )
 
 
-def _this(units: Units, rows: Rows) -> Table:
+def _this(rows: Rows) -> Table:
     """This season as a line that stands under the same headings as the earlier ones."""
     now = {
         "season": '@yard.year&""',
@@ -207,80 +214,31 @@ def _this(units: Units, rows: Rows) -> Table:
         "fuel": "@season.fuel",
         "note": '"so far"',
     }
-    columns = [column._replace(formula=now.get(column.key, column.formula)) for column in _past(units, rows).columns]
+    columns = [column._replace(formula=now.get(column.key, column.formula)) for column in _past(rows).columns]
     return Table("this", "This season", columns, 1)
 
 
-def _past(units: Units, rows: Rows) -> Table:
-    v = units.volume
-    sap_per_tap = when("AND(N([taps])>0,ISNUMBER([sap]))", "[sap]/[taps]")
-    syrup_per_tap = when("AND(N([taps])>0,ISNUMBER([syrup]))", "[syrup]/[taps]")
+def _past(rows: Rows) -> Table:
     return Table(
         "past",
         "Earlier seasons",
         (
             Column("season", "Season", TEXT),
             Column("taps", "Taps", COUNT, limits=(0, 100000)),
-            Column("sap", f"Sap, {v}", VOLUME),
-            Column("brix", "°Brix", BRIX, limits=units.limits(STRENGTH)),
-            Column("syrup", f"Syrup, {v}", VOLUME),
+            Column("sap", "Sap", VOLUME),
+            Column("brix", "Its sugar", BRIX, limits=(STRENGTH.us)),
+            Column("syrup", "Syrup", VOLUME),
             Column("first", "First run", DATE),
             Column("last", "Last run", DATE),
             Column("days", "Days it ran", COUNT, limits=(0, 366)),
             Column("hours", "Hours", HOURS),
             Column("fuel", "Fuel", FUEL),
-            Column("sap_per_tap", f"Sap per tap, {v}", VOLUME, sap_per_tap),
-            Column("syrup_per_tap", f"Syrup per tap, {v}", VOLUME, syrup_per_tap),
+            Column("sap_per_tap", "Sap per tap", VOLUME, when("AND(N([taps])>0,ISNUMBER([sap]))", "[sap]/[taps]")),
+            Column(
+                "syrup_per_tap", "Syrup per tap", VOLUME, when("AND(N([taps])>0,ISNUMBER([syrup]))", "[syrup]/[taps]")
+            ),
             Column("ratio", "Sap for one of syrup", RATIO, when("AND(ISNUMBER([sap]),N([syrup])>0)", "[sap]/[syrup]")),
             Column("note", "Note", TEXT),
         ),
         rows.past,
-    )
-
-
-def _charts(units: Units) -> tuple[Chart, ...]:
-    """Beside the totals and the ledger."""
-    chart = partial(Chart, width=CHART[0], height=CHART[1])
-    return (
-        chart(
-            f"Sap so far, {units.volume}",
-            "scatter",
-            (Series("sap", "collection.date", "collection.sap_sum"),),
-            "",
-            units.volume,
-            row=3,
-            column=7,
-            x_kind=DATE,
-        ),
-        chart(
-            f"Sugar by day, {units.mass}",
-            "column",
-            (Series("sugar", "collection.date", "collection.sugar"),),
-            "",
-            units.mass,
-            row=17,
-            column=7,
-            x_kind=DATE,
-        ),
-        chart(
-            f"Syrup by batch, {units.volume}",
-            "column",
-            (
-                Series("expected", "by_batch.batch", "by_batch.expected"),
-                Series("bottled", "by_batch.batch", "by_batch.bottled"),
-            ),
-            "batch",
-            units.volume,
-            row=3,
-            column=12,
-        ),
-        chart(
-            f"Where the sugar went, {units.mass}",
-            "bar",
-            (Series("sugar", "ledger.what", "ledger.mass"),),
-            "",
-            "",
-            row=17,
-            column=12,
-        ),
     )

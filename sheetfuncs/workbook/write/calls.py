@@ -7,37 +7,63 @@ import re
 
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import trace
+from sheetfuncs.workbook.model import formula as formulas
+from sheetfuncs.workbook.model.editions import Edition
+from sheetfuncs.workbook.model.formula import LATER, Sort, Token
 
-_OURS = re.compile(r"\b(" + "|".join(sorted(CATALOGUE, key=len, reverse=True)) + r")\(")
-_LATER = re.compile(r"(?<![.\w])(MINIFS|MAXIFS|XLOOKUP|IFS|TEXTJOIN)\(")
+# Excel shows an @ before a function that may give a range where a cell does not say that it takes one.
+WHOLE = re.compile(r"\d+\.0")
+RANGES = frozenset(("INDEX", "OFFSET", "INDIRECT"))
 
 
 @functools.cache
 def has_calls(formula: str) -> bool:
     """Whether a formula calls a function of the catalogue."""
-    return _OURS.search(formula) is not None
+    return bool(formulas.calls(formula))
 
 
-def as_stored(formula: str, edition: str, system: str) -> str:
+@functools.cache
+def is_dynamic(formula: str, edition: Edition) -> bool:
+    """Whether Excel itself would store the formula as that of a dynamic array, of one cell.
+
+    It does for a call of a LAMBDA name, and for what gives a range when no @ stands before it.
+    """
+    if edition.by_name and has_calls(formula):
+        return True
+    return any(token.sort is Sort.CALL and token.name in RANGES for token in formulas.tokens(formula))
+
+
+@functools.cache
+def as_stored(formula: str, edition: Edition, system: str) -> str:
     """A formula as it stands in the file: UNITS filled in and, inline, each call written out.
 
     Names of cells may still stand in it: a column's formula is written out once, not in every row.
     """
-    text = re.sub(r"\bUNITS\b", f'"{system}"', formula)
-    if edition == "inline":
-        text = _written_out(text)
-    return _LATER.sub(r"_xlfn.\1(", text)
+    found = tuple(
+        Token(Sort.TEXT, f'"{system}"') if token.sort is Sort.SYSTEM else token for token in formulas.tokens(formula)
+    )
+    return _written(found, edition.inline)
 
 
-def _written_out(text: str) -> str:
-    found = _OURS.search(text)
-    if not found:
-        return text
-    arguments, end = split_arguments(text, found.end())
-    if _OURS.search(text, found.end()):
+def _written(found: tuple[Token, ...], inline: bool) -> str:
+    ours = [place for place, token in enumerate(found) if token.sort is Sort.CALL and token.name in CATALOGUE]
+    if not inline or not ours:
+        return "".join(map(_stored, found))
+    if len(ours) > 1:
+        text = "".join(token.text for token in found)
         raise ValueError(f"{text}: Calc computes one LET in a formula, no second; give that call a cell of its own")
-    given = len(CATALOGUE[found[1]].card.arguments)
-    return text[: found.start()] + _template(found[1], tuple(arguments[given:])).format(*arguments) + text[end:]
+    name = found[ours[0]].name
+    arguments, end = formulas.arguments(found, ours[0] + 1)
+    given = len(CATALOGUE[name].card.arguments)
+    call = _template(name, tuple(arguments[given:])).format(*arguments)
+    return "".join(map(_stored, found[: ours[0]])) + call + "".join(map(_stored, found[end:]))
+
+
+def _stored(token: Token) -> str:
+    if token.sort is Sort.CALL and token.name in LATER:
+        return f"_xlfn.{token.text}"
+    # a whole number with a nought behind its point is text to some programs
+    return token.text[:-2] if token.sort is Sort.OTHER and WHOLE.fullmatch(token.text) else token.text
 
 
 @functools.cache
@@ -45,25 +71,3 @@ def _template(name: str, units: tuple[str, ...]) -> str:
     """A function written out for numbered arguments; a workbook asks for the same few thousands of times."""
     card = CATALOGUE[name].card
     return trace.inline(card, [*(f"{{{number}}}" for number in range(len(card.arguments))), *units])
-
-
-def split_arguments(text: str, start: int) -> tuple[list[str], int]:
-    """The arguments of a call whose bracket has just opened, and where it ends."""
-    arguments, depth, first, in_quotes = [], 0, start, False
-    for position in range(start, len(text)):
-        mark = text[position]
-        if mark == '"':
-            in_quotes = not in_quotes
-        elif in_quotes:
-            continue
-        elif mark in "({":
-            depth += 1
-        elif mark in ")}" and depth:
-            depth -= 1
-        elif mark == "," and not depth:
-            arguments.append(text[first:position].strip())
-            first = position + 1
-        elif mark == ")":
-            arguments.append(text[first:position].strip())
-            return arguments, position + 1
-    raise ValueError(f"a bracket is not closed in {text}")

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple
+from typing import Any
 
-from sheetfuncs.workbook.model import parts
-from sheetfuncs.workbook.model.parts import Units
+from sheetfuncs.workbook.model.kinds import WORDS, Kind
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL
+from sheetfuncs.workbook.model.systems import Units
 
 FONT = "Arial"
+BASE: dict[str, Any] = {"font_name": FONT, "font_size": 10}  # what the widths of columns are counted in
+SENTENCE, SAID, HUGE = 11, 9, 60  # points of an answer, of what a row says, of the number of a card
 INK, QUIET, BAR, TINT, RULE, LOOK, CAUTION = (
     "#222222",
     "#666666",
@@ -19,72 +22,50 @@ INK, QUIET, BAR, TINT, RULE, LOOK, CAUTION = (
 )
 
 
-class Style(NamedTuple):
-    """Number format, width in characters and alignment of a kind."""
-
-    number: str
-    width: float = 10
-    align: str = "right"
-
-
-def style(kind: str, units: Units) -> Style:
-    """The style of a kind of cell."""
-    if kind == parts.DATE:
-        return Style(units.pick("mmm d, yyyy", "d mmm yyyy"), 13, "center")
-    if kind == parts.BRIX:
-        return Style("0.0", 8)
-    if kind == parts.WORDS:
-        return Style("@", 40, "left")
-    if kind == parts.TEXT:
-        return Style("@", 15, "left")
-    return {
-        parts.TIME: Style("hh:mm", 8, "center"),
-        parts.VOLUME: Style(units.pick("#,##0.00", "#,##0.0"), 9),
-        parts.SMALL: Style(units.pick("#,##0.0", "#,##0"), 10),
-        parts.MASS: Style("#,##0.00", 9),
-        parts.LENGTH: Style("0.0", 9),
-        parts.AREA: Style(units.pick("0.0", "0.00"), 9),
-        parts.SHARE: Style("0%", 8),
-        parts.COUNT: Style("0", 8),
-        parts.NUMBER: Style("0", 10),
-        parts.MONEY: Style("#,##0.00", 10),
-        parts.TEMPERATURE: Style("0.0", 9),
-        parts.DIFFERENCE: Style("0.0", 9),
-        parts.PRESSURE: Style(units.pick("0.00", "0"), 10),
-        parts.DAYS: Style("0", 8),
-        parts.HOURS: Style("0.0", 8),
-        parts.MINUTES: Style("0", 9),
-        parts.RATIO: Style("0.0", 9),
-        parts.ELEVATION: Style("#,##0", 10),
-        parts.FUEL: Style("0.###", 10),
-        parts.FUEL_PRICE: Style("#,##0.00", 10),
-    }[kind]
-
-
-def cell_format(kind: str, role: str, units: Units) -> dict[str, Any]:
+def cell_format(kind: Kind, role: str, units: Units) -> dict[str, Any]:
     """The format of a cell for typing ("typed"), a computed one ("computed") or a heading."""
     look: dict[str, Any] = {"font_name": FONT, "font_size": 10, "font_color": INK, "valign": "vcenter"}
-    chosen = style(kind, units)
-    if role in ("typed", "computed", "answer", "strong"):
-        look |= {"num_format": chosen.number, "align": chosen.align, "border": 1, "border_color": RULE}
-        look |= {"indent": 1} if chosen.align == "left" else {}
-        if chosen.align == "left":
-            look |= {"text_wrap": kind == parts.WORDS, "num_format": "General" if role != "typed" else "@"}
+    if role in ("typed", "computed", "answer", "strong", "huge"):
+        look |= {"num_format": kind.format(units), "align": kind.align, "border": 1, "border_color": RULE}
+        look |= {"indent": 1} if kind.align == "left" else {}
+        if kind.align == "left":
+            look |= {"text_wrap": kind is WORDS, "num_format": "General" if role != "typed" else "@"}
     if role == "typed":
         look |= {"bg_color": TINT, "locked": False}
     if role == "answer":
-        look |= {"bold": True, "font_size": 12, "text_wrap": False}
+        look |= {"bold": True, "font_size": SENTENCE, "text_wrap": False}
     if role == "strong":
-        look |= {"bold": True, "font_size": 14}
+        look |= {"bold": True, "font_size": 18, "align": "center"}
+    if role == "huge":
+        form = f'{kind.format(units)}" {kind.unit(units)}"'
+        look |= {"bold": True, "font_size": HUGE, "align": "center", "num_format": form}
     if role == "sentence":
-        look |= {"bold": True, "font_size": 12, "text_wrap": True, "border": 1, "border_color": RULE, "indent": 1}
+        look |= {"bold": True, "font_size": SENTENCE, "text_wrap": True, "border": 1, "border_color": RULE, "indent": 1}
     return look
 
 
+def high(lines: int, points: int) -> float:
+    """The height of a row with so many lines of letters."""
+    return lines * points * 1.25 + 6
+
+
+# What a row says of itself, by its weight: dark on pale, told apart in grey by weight and slant too.
+OF_WEIGHT: dict[str, dict[str, Any]] = {
+    MEND: {"bg_color": "#F6C7B6", "font_color": "#7A1F00", "bold": True},
+    ASK: {"bg_color": "#FFE3A3", "font_color": "#5A3B00"},
+    TELL: {"bg_color": "#E3ECF2", "font_color": "#1F3F55"},
+}
+NEXT: dict[str, Any] = {"bg_color": "#FFD966"}  # the cell of a log to type in next
+GUESS: dict[str, Any] = {"italic": True, "font_color": "#7A6A55"}
+# Tabs by what a sheet is for: to read first, to fill in once, logs, results, paper.
+TABS = {"now": "#9C2A00", "once": "#C9BFB4", "log": "#E0B040", "result": "#6E8B8B", "paper": "#4A3728"}
+
+WAY: dict[str, Any] = {"font_color": "#1F4E79", "underline": 1}
 # The formats that do not depend on a kind.
 PLAIN: dict[str, dict[str, Any]] = {
     "title": {"bold": True, "font_size": 18},
     "purpose": {"font_color": QUIET, "italic": True},
+    "opening": {"bold": True, "text_wrap": True, "valign": "top"},
     "block": {"bold": True, "font_size": 12, "bottom": 2, "bottom_color": BAR},
     "heading": {
         "bold": True,
@@ -97,8 +78,13 @@ PLAIN: dict[str, dict[str, Any]] = {
         "border_color": RULE,
     },
     "label": {"valign": "vcenter"},
+    "question": {"valign": "bottom", "bold": True, "font_color": BAR},
+    "way": WAY | {"font_size": 9},
+    "question way": {"valign": "bottom", "bold": True} | WAY,
+    "label way": {"valign": "vcenter"} | WAY,
+    "line way": {"text_wrap": True, "valign": "top"} | WAY,
     "note": {"font_color": QUIET, "valign": "vcenter", "indent": 1},
-    "look": {"font_color": LOOK, "border": 1, "border_color": RULE, "valign": "vcenter"},
+    "look": {"border": 1, "border_color": RULE, "valign": "vcenter", "text_wrap": True, "font_size": SAID, "indent": 1},
     "line": {"text_wrap": True, "valign": "top"},
     "caution": {"text_wrap": True, "valign": "top", "bg_color": CAUTION},
 }

@@ -6,40 +6,47 @@ Deterministic: the same sheets and inputs give the same bytes.
 from __future__ import annotations
 
 import datetime
+import re
+import textwrap
 from collections.abc import Mapping, Sequence
+from functools import partial
 from io import BytesIO
 from pathlib import Path
 from typing import Any
 
-import xlsxwriter
+from xlsxwriter import Workbook
 from xlsxwriter.exceptions import XlsxFileError
 from xlsxwriter.format import Format
 from xlsxwriter.worksheet import Worksheet
 
-from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.hosts import trace
-from sheetfuncs.workbook.model import parts
-from sheetfuncs.workbook.model.layout import Layout, cells_of, first_row
+from sheetfuncs.workbook.model import kinds
+from sheetfuncs.workbook.model.editions import Edition
+from sheetfuncs.workbook.model.kinds import Kind
+from sheetfuncs.workbook.model.layout import WAYS, Layout, first_row, letters, quoted
 from sheetfuncs.workbook.model.parts import (
-    Chart,
     Column,
     Field,
     Fields,
     Macros,
     Plain,
-    Series,
     Sheet,
     Table,
     Text,
-    Units,
+    cells_of,
 )
-from sheetfuncs.workbook.write import calls, styles
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.write import calls, charts, colours, limits, paper, styles
+from sheetfuncs.workbook.write.names import Definition, definitions
 
 # What a user may still do on a protected sheet; there is no password.
-FREE = dict.fromkeys(
-    ("format_cells", "format_columns", "format_rows", "sort", "autofilter", "select_locked_cells"), True
-)
+FREE = dict.fromkeys(("format_cells", "format_columns", "format_rows", "select_locked_cells"), True)
+OPENING_HEIGHT = 50  # three lines of the opening
+BOLD = 1.08  # bold letters beside digits
+SPARE_ROWS = 4  # of a log, on paper
 MADE = datetime.datetime(2026, 1, 1)  # a fixed stamp, so that the same season gives the same bytes
+# The version of the calculation that Excel 2019 to 365 write.  An older number, or none, makes Excel compute
+# every cell when it opens the file: a version without LET or LAMBDA would show #NAME? for each value.
+CALCULATED_BY = 191029
 
 Values = Mapping[str, Mapping[tuple[int, int], Any]]
 
@@ -51,15 +58,52 @@ class Page(Worksheet):
     def _prepare_formula(self, formula: str, expand_future_functions: bool = False) -> str:
         return formula.removeprefix("=")
 
+    def _xml_formula_element(self, formula: str, result: Any, attributes: Any = ()) -> None:
+        """Text that is empty is text: Excel would read a result without a type as a number."""
+        super()._xml_formula_element(formula, result, [*attributes, *([("t", "str")] if result == "" else [])])
+
+
+class Book(Workbook):
+    """A workbook file whose names have words beside them, and whose values Excel keeps as they are stored."""
+
+    def __init__(self, path: Path | BytesIO) -> None:
+        # in memory: XlsxWriter's own temporary files, some thirty, outlive a program that is killed
+        options: dict[str, Any] = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
+        options |= {"default_format_properties": styles.BASE}
+        super().__init__(str(path) if isinstance(path, Path) else path, options)
+        self.set_calc_mode("auto", CALCULATED_BY)
+        self.calc_on_load = False
+        self.comments: dict[str, str] = {}
+
+    def define(self, definition: Definition) -> None:
+        limits.name(*definition)
+        self.define_name(definition.name, f"={definition.formula}")
+        self.comments[definition.name] = definition.comment
+
+    def _write_defined_name(self, defined_name: Any) -> None:
+        name, _, formula, _ = defined_name
+        if name not in self.comments:
+            super()._write_defined_name(defined_name)
+            return
+        self._xml_data_element("definedName", formula, [("name", name), ("comment", self.comments[name])])
+
 
 class Writer:
     """Writes one workbook; `values` are the computed values to store, by sheet and cell."""
 
-    def __init__(self, path: Path, sheets: Sequence[Sheet], layout: Layout, units: Units, edition: str) -> None:
-        self.book = xlsxwriter.Workbook(str(path), {"strings_to_formulas": False, "strings_to_urls": False})
+    def __init__(
+        self,
+        path: Path | BytesIO,
+        sheets: Sequence[Sheet],
+        layout: Layout,
+        units: Units,
+        edition: Edition,
+    ) -> None:
+        self.book = Book(path)
         self.sheets, self.layout, self.units, self.edition = sheets, layout, units, edition
-        self.formats: dict[tuple[str, str], Format] = {}
+        self.formats: dict[tuple[str, Kind | None], Format] = {}
         self.formulas: dict[str, list[tuple[int, int]]] = {sheet.title: [] for sheet in sheets}
+        self.heights: dict[tuple[str, int], float] = {}
         self.values: Values = {}
         self.inputs: Mapping[str, Any] = {}
 
@@ -88,12 +132,14 @@ class Writer:
                 elif isinstance(block, Text):
                     self._text(page, sheet, block, start)
                 else:
-                    self._chart(page, sheet, block)
+                    charts.insert(self.book, page, block, self.layout, self.units)
         for plain in plains:
             self._plain(plain)
-        if self.edition == "carried":
-            for name in CATALOGUE:
-                self.book.define_name(name, "=" + trace.lambda_body(CATALOGUE[name].card))
+        for name, refers in self.layout.marks():
+            self.book.define_name(name, refers)
+        if self.edition.named:
+            for definition in definitions():
+                self.book.define(definition)
         if macros:
             self._macros(macros)
         try:
@@ -115,13 +161,13 @@ class Writer:
         page.set_column(0, max((column for _, column in plain.cells), default=0), 18)
         for (row, column), value in plain.cells.items():
             if isinstance(value, datetime.date):
-                self._typed(page, row, column, value, parts.DATE, "computed")
+                self._typed(page, row, column, value, kinds.DATE, "computed")
             elif isinstance(value, datetime.time):
-                self._typed(page, row, column, value, parts.TIME, "computed")
+                self._typed(page, row, column, value, kinds.TIME, "computed")
             else:
-                self._typed(page, row, column, value, "", "label")
+                self._typed(page, row, column, value, None, "label")
 
-    def _format(self, role: str, kind: str = "") -> Format:
+    def _format(self, role: str, kind: Kind | None = None) -> Format:
         """One format per look, made when first asked for."""
         if (role, kind) not in self.formats:
             look = styles.cell_format(kind, role, self.units) if kind else styles.plain_format(role)
@@ -131,29 +177,56 @@ class Writer:
     def _set_up(self, page: Worksheet, sheet: Sheet) -> None:
         """Title, widths, frozen headings, print settings, protection."""
         page.hide_gridlines(2)
+        if sheet.tab:
+            page.set_tab_color(styles.TABS[sheet.tab])
         page.write_string(0, 0, sheet.title, self._format("title"))
         page.set_row(0, 26)
-        page.write_string(1, 0, sheet.purpose, self._format("purpose"))
+        if sheet is self.sheets[0] and self.edition.opening:
+            page.write_string(1, 0, self.edition.opening, self._format("opening"))
+            page.set_row(1, OPENING_HEIGHT)
+        else:
+            page.write_string(1, 0, sheet.purpose, self._format("purpose"))
+        there = [one.title for one in self.sheets if one.title in WAYS and one is not sheet]
+        for place, title in enumerate(there):
+            self._link(page, 2, place, title, title, "way")
         for column, (width, hidden) in self._widths(sheet).items():
             page.set_column(column, column, width, None, {"hidden": True} if hidden else {})
         page.freeze_panes(*sheet.freeze)
-        page.set_portrait() if sheet.portrait else page.set_landscape()
-        page.set_paper(self.units.pick(1, 9))
-        page.fit_to_pages(1, 0)
-        page.set_margins(0.4, 0.4, 0.5, 0.6)
-        page.set_h_pagebreaks(list(sheet.breaks))
-        page.repeat_rows(0, sheet.freeze[0] - 1)
-        page.set_footer("&L&8&A&R&8page &P of &N")
+        paper.set_up(self.book, page, sheet, self.layout, self.units, self._widths(sheet), partial(self._filled, sheet))
         page.protect("", FREE)
+
+    def _high(self, page: Worksheet, row: int, points: float) -> None:
+        """A row at least so high: blocks that stand beside each other share it."""
+        self.heights[page.name, row] = max(points, self.heights.get((page.name, row), 0))
+        page.set_row(row, self.heights[page.name, row])
+
+    def _link(self, page: Worksheet, row: int, column: int, words: str, to: str, role: str) -> None:
+        """Words that lead to a sheet, or to a named cell."""
+        if any(sheet.title == to for sheet in self.sheets):
+            place = f"{quoted(to)}!A1"
+        else:
+            spot = self.layout.spots[to]
+            place = f"{quoted(spot.sheet)}!{letters(spot.column)}{spot.row + 1}"
+        page.write_url(row, column, f"internal:{place}", self._format(role), words)
+
+    def _filled(self, sheet: Sheet, table: Table) -> int:
+        """How many rows have something typed, and a few to write on; of a table without typing, something to show."""
+        typed = [column.key for column in table.columns if column.typed]
+        if typed:
+            return SPARE_ROWS + max(len(self.inputs.get(f"{table.key}.{key}", ())) for key in typed)
+        first = self.layout.spots[f"{table.key}.{table.columns[0].key}"]
+        shown = self.values.get(sheet.title, {})
+        rows = [row for row in range(table.rows) if shown.get((first.row + row, first.column)) not in (None, "")]
+        return max(rows, default=-1) + 1
 
     def _widths(self, sheet: Sheet) -> dict[int, tuple[float, bool]]:
         """The width of each column: the widest that a table asks for, or the sheet's own list."""
         widths: dict[int, tuple[float, bool]] = {}
-        for block in sheet.blocks:
-            for number, column in enumerate(block.columns if isinstance(block, Table) else ()):
-                width = column.width or styles.style(column.kind, self.units).width
-                known, _ = widths.get(block.column + number, (0, False))
-                widths[block.column + number] = (max(known, width), column.hidden)
+        for block in (block for block in sheet.blocks if isinstance(block, Table)):
+            for column in block.columns:
+                place = self.layout.spots[f"{block.key}.{column.key}"].column
+                known, _ = widths.get(place, (0, False))
+                widths[place] = (max(known, column.width or column.kind.width), column.hidden)
         widths |= {number: (width, False) for number, width in enumerate(sheet.widths) if width}
         return widths
 
@@ -165,20 +238,33 @@ class Writer:
 
     def _fields(self, page: Worksheet, sheet: Sheet, block: Fields, start: int) -> None:
         self._block_title(page, block, start, block.span + 1)
-        for field in block.fields:
+        top = first_row(block, start)
+        for number, field in enumerate(block.fields):
             spot = self.layout.spots[f"{block.key}.{field.key}"]
-            page.write_string(spot.row, block.column, field.label, self._format("label"))
-            for number, cell in enumerate(cells_of(field)):
-                self._cell(page, sheet, cell, f"{block.key}.{cell.key}", spot.row, spot.column + number)
-            if field.note:
-                page.write_string(spot.row, spot.column + len(cells_of(field)), field.note, self._format("note"))
+            row = top + 2 * number if block.stacked else spot.row
+            role = "question" if block.stacked else "label"
+            if field.to:
+                self._link(page, row, block.column, field.label, field.to, f"{role} way")
+            else:
+                page.write_string(row, block.column, field.label, self._format(role))
+            for beside, cell in enumerate(cells_of(field)):
+                self._cell(page, sheet, cell, f"{block.key}.{cell.key}", spot.row, spot.column + beside, block.stacked)
+                colours.of_cell(self.book, page, sheet, cell, self.layout, (spot.row, spot.column + beside))
+            if (note := field.full_note(self.units)) and field.across == 1:
+                page.write_string(spot.row, spot.column + len(cells_of(field)), note, self._format("note"))
 
-    def _cell(self, page: Worksheet, sheet: Sheet, field: Field, name: str, row: int, column: int) -> None:
+    def _cell(
+        self, page: Worksheet, sheet: Sheet, field: Field, name: str, row: int, column: int, stacked: bool
+    ) -> None:
         if field.formula and name not in self.inputs:
             role = "strong" if field.strong else "computed"
-            if field.kind == parts.WORDS:  # beside a number it has its column's width, else it may run on
-                role = "sentence" if field.beside else "answer"
-                page.set_row(row, 32 if field.beside else 20)
+            if field.across > 1:
+                role = "huge"
+                self._high(page, row, styles.high(1, styles.HUGE))
+                page.merge_range(row, column, row, column + field.across - 1, "", self._format(role, field.kind))
+            if field.kind is kinds.WORDS:  # beside a number it has its column's width, else it may run on
+                role = "sentence" if field.lines > 1 or stacked else "answer"
+                self._high(page, row, styles.high(field.lines, styles.SENTENCE))
             self._formula(page, sheet, row, column, field.formula, field.kind, role)
             return
         self._typed(page, row, column, self.inputs.get(name, field.start), field.kind)
@@ -187,22 +273,35 @@ class Writer:
     def _table(self, page: Worksheet, sheet: Sheet, table: Table, start: int) -> None:
         self._block_title(page, table, start, len([column for column in table.columns if not column.hidden]))
         top = first_row(table, start)
-        page.set_row(top - 1, 44)
-        for number, column in enumerate(table.columns):
-            place = table.column + number
-            page.write_string(top - 1, place, column.heading, self._format("heading"))
-            given = column.fixed or self.inputs.get(f"{table.key}.{column.key}", ())
+        if not all(column.hidden for column in table.columns):
+            self._high(page, top - 1, self._heading_height(table))
+        for column in table.columns:
+            place = self.layout.spots[f"{table.key}.{column.key}"].column
+            page.write_string(top - 1, place, column.title(self.units), self._format("heading"))
+            given = column.fixed or self.inputs.get(f"{table.key}.{column.key}", column.starts)
             for offset in range(table.rows):
                 row = top + offset
+                if table.lines > 1:
+                    self._high(page, row, styles.high(table.lines, styles.SAID))
                 if column.formula:
                     formula = column.formula if isinstance(column.formula, str) else column.formula[offset]
-                    role = "look" if column.key == "look" else "computed"
+                    role = "look" if column.number else "computed"
                     self._formula(page, sheet, row, place, formula, column.kind, role, table, offset)
                 else:
                     value = given[offset] if offset < len(given) else None
                     self._typed(page, row, place, value, column.kind, "computed" if column.fixed else "typed")
             if column.typed:
                 self._validate(page, sheet, column, top, place, top + table.rows - 1)
+        colours.of_table(self.book, page, table, self.layout, top)
+
+    def _heading_height(self, table: Table) -> float:
+        """Room for the longest heading, broken into lines as wide as its column."""
+        most = 2
+        for column in table.columns:
+            if not column.hidden:
+                across = int((column.width or column.kind.width) / BOLD)
+                most = max(most, len(textwrap.wrap(column.title(self.units), max(across, 4), break_long_words=False)))
+        return styles.high(most, styles.BASE["font_size"])
 
     def _formula(
         self,
@@ -211,7 +310,7 @@ class Writer:
         row: int,
         column: int,
         formula: str,
-        kind: str,
+        kind: Kind,
         role: str,
         table: Table | None = None,
         offset: int = 0,
@@ -219,15 +318,20 @@ class Writer:
         """One computed cell, with its value where it is known."""
         look = self._format("look") if role == "look" else self._format(role, kind)
         stored = calls.as_stored(formula, self.edition, self.units.system)
+        limits.shape(stored)
         text = "=" + self.layout.resolve(stored, sheet.title, table, offset)
-        value = self.values.get(sheet.title, {}).get((row, column), 0)
+        what = f"{sheet.title}: the formula of row {row + 1}, column {column + 1}"
+        limits.at_most(limits.FORMULA, len(text), what)
+        value = _storable(self.values.get(sheet.title, {}).get((row, column), 0))
         self.formulas[sheet.title].append((row, column))
-        if self.edition == "carried" and calls.has_calls(formula):
+        if calls.is_dynamic(formula, self.edition):
             page.write_dynamic_array_formula(row, column, row, column, text, look, value)
         else:
             page.write_formula(row, column, text, look, value)
 
-    def _typed(self, page: Worksheet, row: int, column: int, value: Any, kind: str, role: str = "typed") -> None:
+    def _typed(
+        self, page: Worksheet, row: int, column: int, value: Any, kind: Kind | None, role: str = "typed"
+    ) -> None:
         """One cell for typing, empty or filled; text stays text, whatever it begins with."""
         look = self._format(role, kind)
         if value is None or value == "":
@@ -235,13 +339,14 @@ class Writer:
         elif isinstance(value, (datetime.date, datetime.time)):
             page.write_datetime(row, column, value, look)
         elif isinstance(value, str):
+            limits.at_most(limits.CELL, len(value), f"{page.name}: the text of row {row + 1}, column {column + 1}")
             page.write_string(row, column, value, look)
         else:
             page.write_number(row, column, value, look)
 
     def _validate(self, page: Worksheet, sheet: Sheet, what: Column | Field, row: int, column: int, last: int) -> None:
         """What a cell accepts, and what it says to anything else."""
-        name = what.heading if isinstance(what, Column) else what.label
+        name = what.words
         rule: dict[str, Any] = {"ignore_blank": True, "error_title": "Not this"}
         hint = what.hint if isinstance(what, Column) else ""
         if hint:
@@ -253,20 +358,12 @@ class Writer:
             # a list of the yard's own may be behind: warn, and let the new word stand
             rule |= {"error_type": "warning"} if listed else {}
             rule |= {"error_message": f"{name}: choose from the list."}
-        elif what.kind == parts.DATE:
-            rule |= {"validate": "date", "criteria": "between", "minimum": datetime.date(2000, 1, 1)}
-            rule |= {"maximum": datetime.date(2099, 12, 31), "error_message": f"{name}: type a date."}
-        elif what.kind == parts.TIME:
-            rule |= {"validate": "time", "criteria": "between", "minimum": datetime.time(0), "maximum": 0.999999}
-            rule |= {"error_message": f"{name}: type a time of day, for instance 14:30."}
-        elif what.kind in (parts.TEXT, parts.WORDS):
-            if not hint:
-                return
-            rule |= {"validate": "any"}
         else:
-            low, high = what.limits
-            rule |= {"validate": "decimal", "criteria": "between", "minimum": low, "maximum": high}
-            rule |= {"error_message": f"{name}: type a number from {low:g} to {high:g}, without its unit."}
+            own = what.kind.rule(name, what.limits, self.units)
+            if not own and not hint:
+                return
+            rule |= own or {"validate": "any"}
+        limits.validation(rule, f"{sheet.title}: {name}")
         page.data_validation(row, column, last, column, rule)
 
     def _text(self, page: Worksheet, sheet: Sheet, block: Text, start: int) -> None:
@@ -275,44 +372,24 @@ class Writer:
         top = first_row(block, start)
         widths = self._widths(sheet)
         columns = range(block.column, block.column + block.across)
-        letters = int(sum(widths.get(column, (8.43, False))[0] for column in columns) * 1.2)
+        letters = int(sum(widths.get(column, (paper.PLAIN_WIDTH, False))[0] for column in columns) * 1.2)
         for number, line in enumerate(block.lines):
             page.merge_range(top + number, block.column, top + number, block.column + block.across - 1, line, look)
-            page.set_row(top + number, 13.5 * -(-len(line) // letters) + 3)
+            if block.leads and any(sheet.title == line.partition(":")[0] for sheet in self.sheets):
+                self._link(page, top + number, block.column, line, line.partition(":")[0], "line way")
+            self._high(page, top + number, 13.5 * -(-len(line) // letters) + 3)
 
-    def _chart(self, page: Worksheet, sheet: Sheet, chart: Chart) -> None:
-        """A chart of columns of tables, in ink and bark so that it prints in grey."""
-        options = {"type": chart.kind} | ({"subtype": "straight_with_markers"} if chart.kind == "scatter" else {})
-        picture: Any = self.book.add_chart(options)
-        for number, series in enumerate(chart.series):
-            picture.add_series(self._series(sheet, chart, series, number))
-        picture.set_title({"name": chart.title, "name_font": {"size": 11, "name": styles.FONT}})
-        x_axis: dict[str, Any] = {"name": chart.x_title}
-        if chart.x_kind == parts.DATE:
-            x_axis |= {"num_format": self.units.pick("mmm d", "d mmm")}
-        elif chart.x_kind == parts.TIME:
-            x_axis |= {"num_format": "hh:mm"}
-        y_axis: dict[str, Any] = {
-            "name": chart.y_title,
-            "major_gridlines": {"visible": True, "line": {"color": "#DDDDDD"}},
-        }
-        if chart.kind == "column":
-            y_axis["min"] = 0
-        if chart.kind == "bar":  # lying down: its categories stand on the y axis, first one on top
-            x_axis, y_axis = y_axis | {"min": 0}, x_axis | {"reverse": True}
-        picture.set_x_axis(x_axis)
-        picture.set_y_axis(y_axis)
-        picture.set_legend({"position": "bottom"} if len(chart.series) > 1 else {"none": True})
-        picture.set_size({"width": chart.width, "height": chart.height})
-        picture.show_na_as_empty_cell()
-        page.insert_chart(chart.row, chart.column, picture, {"description": chart.title})
 
-    def _series(self, sheet: Sheet, chart: Chart, series: Series, number: int) -> dict[str, Any]:
-        spots = [self.layout.spots[name] for name in (series.x, series.y)]
-        x, y = ("=" + spot._replace(height=max(spot.height, series.rows)).address("") for spot in spots)
-        colour = (styles.BAR, "#C8871E", "#6E8B8B")[number % 3]
-        line = {"color": colour, "width": 1.75, "dash_type": ("solid", "dash", "round_dot")[number % 3]}
-        look: dict[str, Any] = {"fill": {"color": colour}} if chart.kind in ("column", "bar") else {"line": line}
-        if chart.kind == "scatter":
-            look["marker"] = {"type": "none"} if number else {"type": "circle", "size": 4, "fill": {"color": colour}}
-        return {"name": series.name, "categories": x, "values": y, **look}
+class Words(str):
+    """A formula's text: "2024" too, which XlsxWriter would store as a number where a formula is dynamic."""
+
+    def __float__(self) -> float:
+        raise ValueError
+
+
+def _storable(value: Any) -> Any:
+    """A formula's value as XML takes it: XlsxWriter does this for typed texts only (ECMA-376 part 1, 22.9.2.19)."""
+    if not isinstance(value, str):
+        return value
+    value = re.sub(r"(?=_x[0-9a-fA-F]{4}_)", "_x005F", value)
+    return Words(re.sub(r"[\x00-\x08\x0b-\x1f\ufffe\uffff]", lambda found: f"_x{ord(found[0]):04X}_", value))
