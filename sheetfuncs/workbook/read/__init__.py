@@ -1,1 +1,1 @@
-"""Reading a workbook back; `xlsx` is the only openpyxl import."""
+"""Reading a workbook back; `cells` is the only openpyxl import."""

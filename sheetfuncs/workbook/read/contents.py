@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
-import datetime
+import time
 from collections.abc import Mapping
 from typing import Any, NamedTuple
 
 from sheetfuncs.files import Refused
 
 MOST_CELLS = 400_000  # a season of 5,000 collections has about 200,000
+MOST_ELEMENTS = 3_000_000  # of XML; a season of 5,000 collections has a million
+MOST_TEXT = 40_000_000  # letters in all cells, each as often as it is shown
+MOST_SECONDS = 12  # of computing, until everything is read
+MOST_ODD = 200  # sentences about cells that could not be read
+LONGEST = 32_767  # letters in a cell, in every spreadsheet
+LAST_ROW, LAST_COLUMN = 1_048_576, 16_384
+OFTEN = 1_000  # elements from one look at the clock to the next
 
 At = tuple[int, int]  # row and column, from 0
 
@@ -23,8 +30,20 @@ class Cell(NamedTuple):
 Cells = Mapping[At, Cell]
 
 
+class Odd(NamedTuple):
+    """A place in the file, and a sentence about what of it could not be read as it stands; None is the whole sheet."""
+
+    sheet: str
+    at: At | None
+    sentence: str
+
+
 class Contents(NamedTuple):
-    """One workbook.  `besides` says in words what it holds that is no cell: pictures, macros."""
+    """One workbook.
+
+    `besides` says in words what it holds that is no cell: pictures, macros.  `charts` counts those of
+    each sheet, ours among them; `odd` tells of cells that could not be read as they stand.
+    """
 
     file: str
     sheets: Mapping[str, Cells]
@@ -32,35 +51,61 @@ class Contents(NamedTuple):
     names: Mapping[str, str]
     notes: Mapping[tuple[str, At], str]
     besides: tuple[str, ...] = ()
+    charts: Mapping[str, int] = {}
+    odd: tuple[Odd, ...] = ()
 
 
-class Counted:
-    """Stops a reader at a workbook that is too large for a season."""
+class Limits:
+    """Stops a reader at a file that is too much for a season, before anything is built from it; and notes odd cells."""
 
     def __init__(self, file: str) -> None:
-        self.file, self.left = file, MOST_CELLS
+        self.file = file
+        self.cells, self.elements, self.letters = MOST_CELLS, MOST_ELEMENTS, MOST_TEXT
+        self.until = time.process_time() + MOST_SECONDS
+        self.odd: list[Odd] = []
 
-    def one(self) -> None:
-        self.left -= 1
-        if self.left < 0:
-            raise Refused(
-                f"{self.file}: more than {MOST_CELLS:,} filled cells, too many for a season; "
-                "move what is not the season to a workbook of its own"
-            )
+    def cell(self, value: Any = None) -> None:
+        """One more filled cell."""
+        self.cells -= 1
+        if self.cells < 0:
+            raise self.too_much(f"more than {MOST_CELLS:,} filled cells")
+        if isinstance(value, str):
+            self.words(value)
 
+    def words(self, text: str) -> None:
+        """One more text, of a cell or for cells to share."""
+        self.letters -= len(text)
+        if self.letters < 0:
+            raise self.too_much(f"more than {MOST_TEXT:,} letters in its cells")
 
-def serial(value: Any) -> Any:
-    """Dates and times as a spreadsheet counts them, in days; anything else as it is."""
-    if isinstance(value, datetime.datetime):
-        return (value - DAY_ZERO) / ONE_DAY
-    if isinstance(value, datetime.date):
-        return float((value - DAY_ZERO.date()).days)
-    if isinstance(value, datetime.time):
-        return (datetime.datetime.combine(DAY_ZERO, value.replace(tzinfo=None)) - DAY_ZERO) / ONE_DAY
-    if isinstance(value, datetime.timedelta):
-        return value / ONE_DAY
-    return value
+    def element(self) -> None:
+        """One more element of XML."""
+        self.elements -= 1
+        if self.elements % OFTEN == 0:
+            self.clock()
+            if self.elements <= 0:
+                raise self.too_much(f"more than {MOST_ELEMENTS:,} elements")
 
+    def clock(self) -> None:
+        """Whether there is time left."""
+        if time.process_time() > self.until:
+            raise self.too_much(f"it takes over {MOST_SECONDS} seconds to read")
 
-DAY_ZERO = datetime.datetime(1899, 12, 30)
-ONE_DAY = datetime.timedelta(days=1)
+    def strange(self, sheet: str, at: At | None, sentence: str) -> None:
+        """A cell that could not be read as it stands."""
+        if len(self.odd) < MOST_ODD:
+            self.odd.append(Odd(sheet, at, sentence))
+
+    def text(self, sheet: str, at: At | None, text: str) -> str:
+        """A cell's text, cut where no spreadsheet goes on."""
+        if len(text) <= LONGEST:
+            return text
+        self.strange(sheet, at, f"The text is longer than {LONGEST:,} letters: the rest is not read.")
+        return text[:LONGEST]
+
+    def too_much(self, what: str) -> Refused:
+        return Refused(
+            f"{self.file}: {what}, too many for a season; move what is not the season to a workbook of its own"
+            if what.startswith("more")
+            else f"{self.file}: {what}; too much for a season workbook"
+        )

@@ -10,32 +10,39 @@ from typing import Any, NamedTuple
 from sheetfuncs.files import Refused
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.formulas.quantities import SYSTEMS
-from sheetfuncs.workbook.model.kinds import named, typed
-from sheetfuncs.workbook.model.layout import Layout, letters
-from sheetfuncs.workbook.model.parts import Rows, Units
-from sheetfuncs.workbook.read import xlsx as reader
+from sheetfuncs.workbook.model.editions import CARRIED, EDITIONS, INLINE, LINKED
+from sheetfuncs.workbook.model.layout import MARK, Layout, letters
+from sheetfuncs.workbook.model.parts import Chart, Rows, named
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.read import file, formats
 from sheetfuncs.workbook.read.contents import At, Cell, Contents
-from sheetfuncs.workbook.read.places import Found, Gone, known_words, same
+from sheetfuncs.workbook.read.page import all_known, same
+from sheetfuncs.workbook.read.places import Found, Gone, Place
+from sheetfuncs.workbook.read.upgrade import Left
 from sheetfuncs.workbook.season import FORMAT, STAMP_EDITION, STAMP_FORMAT, STAMP_UNITS, TODAY, Season
-from sheetfuncs.workbook.sheets import all_sheets
+from sheetfuncs.workbook.sheets import all_sheets, functions
 
-MOST_BATCHES = 40
 EMPTY = Cell(None)
-PASSED_OVER = ("xlwings.conf",)  # sheets of programs, with nothing of the season
+NAMED = 5  # names of cells that a sentence lists
+PROGRAMS = {"xlwings.conf": ("UDF Modules", "Interpreter_Win")}  # sheets of programs, and what such a one says
 
-# The tables that each number of rows belongs to; those of the readings end in the number of their batch.
+# The tables that each number of rows belongs to.
 TABLES = {
     "collections": "collection",
-    "lots": "storage",
     "boils": "boil",
-    "readings": "readings",
+    "happenings": "happenings",
+    "waiting": "waiting",
+    "batches": "batches",
+    "readings": "run",
     "bottlings": "bottles",
+    "days": "weather",
     "thermometers": "thermometers",
     "pans": "pans",
-    "containers": "containers",
+    "places": "places",
     "jars": "jars",
     "trees": "trees",
     "past": "past",
+    "words": "words",
 }
 
 
@@ -48,43 +55,59 @@ class Own(NamedTuple):
 
 
 class Filled:
-    """A workbook read back; `season` holds its inputs, not yet computed."""
+    """A workbook read back; `season` holds its inputs in today's format, not yet computed.
 
-    def __init__(self, path: Path, today: datetime.date | None = None) -> None:
-        self.path = path
-        self.contents = reader.read(path)
-        _refuse_newer(path, self.contents)
-        self.system = _system(self.contents)
-        self.edition = _edition(self.contents)
+    `left` is what an older format had and today's has no place for.
+    """
+
+    def __init__(self, contents: Contents, today: datetime.date | None = None) -> None:
+        self.contents, self.file = contents, contents.file
+        self.format = _format(contents)
+        self.edition = _edition(contents)
+        self.system = _system(contents, self.format)
         units = Units(self.system)
-        rows = Rows(batches=_batches(self.contents, units))
-        sheets = all_sheets(units, rows)
-        self.found = Found(self.contents, sheets, Layout(sheets))
+        written = formats.sheets(self.format, units, contents)
+        self.written = written
+        self.found = Found(contents, written, Layout(written), units, self.format)
         if len(self.found.cells) * 4 < len(self.found.layout.spots):
-            raise Refused(f"{path}: not a season workbook; give one that `sheetfuncs new` wrote")
-        self.rows = self._rows(rows)
+            raise Refused(f"{self.file}: not a season workbook; give one that `sheetfuncs new` wrote")
+        inputs = self._inputs()
+        self.left: list[Left] = []
+        self.made_anew = self.format in formats.MADE_ANEW
+        if self.made_anew:
+            inputs, self.places, self.left = formats.upgraded(self.format, inputs, self.found.cells, units)
+        else:
+            self.places = self.found.cells
+        self.rows = self._rows(inputs)
         sheets = all_sheets(units, self.rows)
         self.cells, self.layout = named(sheets), Layout(sheets)
-        self.season = Season(self.system, self._inputs(), self.rows, today)
+        self.season = Season(self.system, inputs, self.rows, today)
 
-    def _rows(self, rows: Rows) -> Rows:
+    def _rows(self, inputs: dict[str, Any]) -> Rows:
         lengths: dict[str, int] = {}
-        for name, spots in self.found.cells.items():
-            table = name.partition(".")[0].rstrip("0123456789")
-            lengths[table] = max(len(spots), lengths.get(table, 0))
+        for name, cells in (*self.places.items(), *inputs.items()):
+            if isinstance(cells, list):
+                table = name.partition(".")[0]
+                lengths[table] = max(len(cells), lengths.get(table, 0))
+        rows = Rows()
+        if self.made_anew:  # another format had other tables: at least as many rows as a new one
+            return rows._replace(
+                **{key: max(getattr(rows, key), lengths.get(table, 0)) for key, table in TABLES.items()}
+            )
         return rows._replace(**{key: lengths[table] for key, table in TABLES.items() if lengths.get(table)})
 
     def _inputs(self) -> dict[str, Any]:
+        """What is typed, by the names of the workbook's own format."""
         found: dict[str, Any] = {}
-        for name, what in self.cells.items():
-            spots = self.spots(name)
+        for name, what in named(self.written).items():
+            spots = self.found.cells.get(name)
             if not spots or not (what.typed or name == TODAY):
                 continue
-            values = [typed(what.kind, self.cell(name, offset).value) for offset in range(len(spots))]
+            values = [what.kind.parse(self._at(place).value) for place in spots]
             if name == TODAY:
-                if values[0] is not None and not self.cell(name).formula:
+                if values[0] is not None and not self._at(spots[0]).formula:
                     found[name] = values[0]
-            elif self.is_table(name):
+            elif hasattr(what, "heading"):
                 while values and values[-1] is None:
                     values.pop()
                 found[name] = values
@@ -92,33 +115,36 @@ class Filled:
                 found[name] = values[0]
         return found
 
+    def _at(self, place: Place | None) -> Cell:
+        return self.contents.sheets[place.sheet].get(place.at, EMPTY) if place else EMPTY
+
     def is_table(self, name: str) -> bool:
         """Whether a name is a column's."""
         return hasattr(self.cells[name], "heading")
 
-    def spots(self, name: str) -> list[At | None]:
+    def spots(self, name: str) -> list[Place | None]:
         """The cells of a name in the file, as many as the season has."""
-        return self.found.cells.get(name, [])[: self.layout.spots[name].height]
+        return self.places.get(name, [])[: self.layout.spots[name].height]
 
-    def at(self, name: str, offset: int = 0) -> At | None:
+    def at(self, name: str, offset: int = 0) -> Place | None:
         """Where a cell stands in the file, if it is there."""
-        spots = self.found.cells.get(name, ())
-        return spots[offset] if offset < min(len(spots), self.layout.spots[name].height) else None
+        spots = self.spots(name)
+        return spots[offset] if offset < len(spots) else None
 
     def sheet_of(self, name: str) -> str:
         """The title in the file of the sheet that a cell is on."""
+        place = next((one for one in self.spots(name) if one), None)
         title = self.layout.spots[name].sheet
-        return self.found.titles.get(title, title)
+        return place.sheet if place else self.found.titles.get(title, title)
 
     def cell(self, name: str, offset: int = 0) -> Cell:
         """A cell as it stands in the file."""
-        at = self.at(name, offset)
-        return self.contents.sheets[self.sheet_of(name)].get(at, EMPTY) if at else EMPTY
+        return self._at(self.at(name, offset))
 
     def place(self, name: str, offset: int = 0) -> tuple[str, str]:
         """Where a cell stands in the file: sheet and address."""
-        at = self.at(name, offset)
-        return self.sheet_of(name), address(at) if at else ""
+        place = self.at(name, offset)
+        return (place.sheet, address(place.at)) if place else (self.sheet_of(name), "")
 
     def gone(self) -> Iterator[Gone]:
         """What of ours is not where it belongs."""
@@ -135,21 +161,38 @@ class Filled:
 
     def own_sheets(self) -> list[str]:
         """Sheets that are none of ours."""
-        ours = {*self.found.titles.values(), *PASSED_OVER}
-        return [title for title, cells in self.contents.sheets.items() if title not in ours and cells]
+        ours = {*self.found.titles.values(), functions.TITLE}
+        return [
+            title
+            for title, cells in self.contents.sheets.items()
+            if cells and title not in ours and not any(cell.value in PROGRAMS.get(title, ()) for cell in cells.values())
+        ]
+
+    def besides(self) -> Iterator[str]:
+        """In words, what the workbook holds that is no cell and has no place in a new one."""
+        yield from self.contents.besides
+        ours = {self.found.titles.get(sheet.title): sheet for sheet in self.written}
+        for title, count in self.contents.charts.items():
+            drawn = sum(isinstance(block, Chart) for block in ours[title].blocks) if title in ours else 0
+            if count > drawn and not self.made_anew:
+                own = count - drawn
+                yield f"{own} chart{'s' if own > 1 else ''} of your own on the sheet {title!r}"
+        names = [name for name in self.contents.names if name not in CATALOGUE and not name.startswith(("_", MARK))]
+        if names:
+            more = f" and {len(names) - NAMED} more" if len(names) > NAMED else ""
+            yield f"names of your own ({', '.join(names[:NAMED])}{more})"
 
     def own_cells(self) -> Iterator[Own]:
         """Cells on our sheets that hold nothing of ours: added columns, remarks beside or below."""
-        taken: dict[str, set[At | None]] = {title: set() for title in self.found.titles}
-        for name in self.found.cells:
-            taken[self.layout.spots[name].sheet].update(self.spots(name))
-        for sheet in self.season.sheets:
+        taken = {place for spots in self.found.cells.values() for place in spots if place}
+        units = self.season.units
+        for sheet in self.written:
             title = self.found.titles.get(sheet.title)
             if title is None:
                 continue
-            words = set(known_words(sheet))
+            words = all_known([sheet], units)
             for at, cell in sorted(self.contents.sheets[title].items()):
-                ours = at in taken[sheet.title] or (not cell.formula and same(cell.value) in words)
+                ours = Place(title, at) in taken or (not cell.formula and same(cell.value) in words)
                 if not ours and (value := plain(cell)) not in (None, ""):
                     yield Own(title, at, value)
 
@@ -164,42 +207,37 @@ def address(at: At) -> str:
     return f"{letters(at[1])}{at[0] + 1}"
 
 
-def _system(contents: Contents) -> str:
+def read(path: Path, today: datetime.date | None = None) -> Filled:
+    """A workbook file read back; the file is only read."""
+    return Filled(file.read(path), today)
+
+
+def _format(contents: Contents) -> int:
+    """The format that the workbook was written in; without a stamp: today's, if it has a sheet that came with it."""
+    stamp = contents.properties.get(STAMP_FORMAT, "")
+    if stamp.isdecimal() and int(stamp) > FORMAT:
+        raise Refused(
+            f"{contents.file}: made by a newer sheetfuncs (format {stamp}, this one knows {FORMAT}); update it"
+        )
+    return int(stamp) if stamp.isdecimal() and int(stamp) > 0 else formats.guessed(contents)
+
+
+def _system(contents: Contents, written: int) -> str:
     """The workbook's unit system: its own stamp, else the symbols in its headings."""
     stamp = contents.properties.get(STAMP_UNITS, "")
     if stamp in SYSTEMS:
         return stamp
     said = {same(cell.value) for cells in contents.sheets.values() for cell in cells.values() if not cell.formula}
-    words = {system: {*_all_words(system)} for system in SYSTEMS}
-    return max(SYSTEMS, key=lambda system: len(words[system] & said))
-
-
-def _all_words(system: str) -> Iterator[str]:
-    for sheet in all_sheets(Units(system), Rows()):
-        yield from known_words(sheet)
-
-
-def _batches(contents: Contents, units: Units) -> int:
-    """How many batches the workbook has room for: the last whose title it says."""
-    said = {same(cell.value) for cells in contents.sheets.values() for cell in cells.values() if not cell.formula}
-    blocks = [block for sheet in all_sheets(units, Rows(batches=MOST_BATCHES)) for block in sheet.blocks]
-    titles = {getattr(block, "key", ""): same(block.title) for block in blocks}
-    there = [number for number in range(1, MOST_BATCHES + 1) if titles[f"batch{number}"] in said]
-    return max(there, default=Rows().batches)
+    known = {system: all_known(formats.sheets(written, Units(system), contents), Units(system)) for system in SYSTEMS}
+    return max(SYSTEMS, key=lambda system: len(known[system] & said))
 
 
 def _edition(contents: Contents) -> str:
     """The workbook's edition: its own stamp, else what its formulas are made of."""
     stamp = contents.properties.get(STAMP_EDITION, "")
-    if stamp in ("carried", "inline", "linked"):
+    if stamp in EDITIONS:
         return stamp
-    if any(name in contents.names for name in CATALOGUE):
-        return "carried"
     formulas = (cell.formula for cells in contents.sheets.values() for cell in cells.values() if cell.formula)
-    return "inline" if any("LET(" in formula for formula in formulas) else "linked"
-
-
-def _refuse_newer(path: Path, contents: Contents) -> None:
-    stamp = contents.properties.get(STAMP_FORMAT, "")
-    if stamp.isdecimal() and int(stamp) > int(FORMAT):
-        raise Refused(f"{path}: made by a newer sheetfuncs (format {stamp}, this one knows {FORMAT}); update it")
+    if any("LET(" in formula for formula in formulas):
+        return INLINE.name
+    return CARRIED.name if any(name in contents.names for name in CATALOGUE) else LINKED.name

@@ -1,259 +1,331 @@
 """Where the blocks of our sheets stand in a workbook that was changed by hand.
 
-Sheets are found by their titles, tables by their headings and labelled cells by their labels, so that
-rows, columns and sheets may have been added or moved.
+A new workbook carries a mark for each block: a defined name, which every spreadsheet moves along with its
+cells.  Where a program has dropped the marks or left them behind, sheets are found by their titles, tables by
+several headings together and labelled cells by their labels.  Nothing that is typed into a cell decides.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from typing import Any, NamedTuple
+from collections.abc import Callable, Sequence
+from typing import NamedTuple
 
-from sheetfuncs.files import Refused
 from sheetfuncs.workbook.model.layout import Layout, height
-from sheetfuncs.workbook.model.parts import MOST_ROWS, Chart, Column, Fields, Sheet, Table, Text
-from sheetfuncs.workbook.read.contents import At, Cell, Cells, Contents
+from sheetfuncs.workbook.model.parts import Chart, Column, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.systems import Units
+from sheetfuncs.workbook.read import lines
+from sheetfuncs.workbook.read.contents import At, Cell, Contents
+from sheetfuncs.workbook.read.page import Mark, Page, marks, referred, same
 
 FURTHER = 6  # how many columns may have come between a label and its cell
+ENOUGH = 3  # a third of the headings tell a table
+
+
+class Place(NamedTuple):
+    """A cell of the file."""
+
+    sheet: str
+    at: At
 
 
 class Gone(NamedTuple):
-    """Something of ours that is not where it belongs, in words."""
+    """Something of ours that is not where it belongs, in words; doubtful things are only to be looked at."""
 
     sheet: str
     at: At | None
     sentence: str
+    doubtful: bool = False
+
+
+class Window(NamedTuple):
+    """The rows in which a block may stand."""
+
+    top: int
+    end: int
+
+    def has(self, place: At) -> bool:
+        return self.top <= place[0] < self.end
+
+
+class Labels(NamedTuple):
+    """Where a block's labels stand: their column, and the row of each that is there."""
+
+    column: int
+    rows: dict[str, int]
+
+
+class Headings(NamedTuple):
+    """Where a table's headings stand: their row, and the columns of each that is there."""
+
+    row: int
+    columns: dict[str, list[int]]
 
 
 class Area(NamedTuple):
-    """What a block covers, as far as the end of a table depends on it."""
+    """The first row of a block, its first and its last column."""
 
     top: int
     left: int
     right: int
 
 
-class Found:
-    """The places of one workbook."""
+NO_LABELS, NO_HEADINGS = Labels(0, {}), Headings(0, {})
 
-    def __init__(self, contents: Contents, sheets: Sequence[Sheet], layout: Layout) -> None:
+
+class Found:
+    """The places of one workbook, whose sheets are of a format: what is younger is not missed."""
+
+    def __init__(self, contents: Contents, sheets: Sequence[Sheet], layout: Layout, units: Units, written: int) -> None:
         self.titles: dict[str, str] = {}  # of our sheets -> of the workbook's
-        self.cells: dict[str, list[At | None]] = {}  # "table.column" or "fields.label" -> its cells, row by row
+        self.cells: dict[str, list[Place | None]] = {}  # "table.column" or "fields.label" -> its cells, row by row
         self.gone: list[Gone] = []
-        self.contents, self.layout = contents, layout
+        self.contents, self.layout, self.units, self.written = contents, layout, units, written
+        self.marks = marks(contents)
+        self.referred = referred(contents)
         for sheet in sheets:
-            title = self._title(sheet.title)
+            title = self._title(sheet)
             if title is None:
-                self.gone.append(Gone(sheet.title, None, "This sheet is not there: was it renamed or deleted?"))
+                self._miss(sheet.since, sheet.title, "This sheet is not there: was it renamed or deleted?")
                 continue
             self.titles[sheet.title] = title
-            self._sheet(sheet, Page(contents.sheets[title]))
+            _Sheet(self, sheet, title).find()
 
-    def _title(self, wanted: str) -> str | None:
-        """The sheet of that title; else one whose first cell says it, under another name."""
+    def _miss(self, since: int, sheet: str, sentence: str, at: At | None = None, doubtful: bool = False) -> None:
+        """Something is not there; nothing is said of what the workbook's format did not have."""
+        if since <= self.written:
+            self.gone.append(Gone(sheet, at, sentence, doubtful))
+
+    def _title(self, sheet: Sheet) -> str | None:
+        """The sheet that holds our marks; else, of those with its title or whose first cell says it, the one that
+        other sheets reckon with: a copy kept as a backup is named by none."""
         free = [title for title in self.contents.sheets if title not in self.titles.values()]
-        named = [title for title in free if same(title) == same(wanted)]
-        headed = [
-            title for title in free if same(self.contents.sheets[title].get((0, 0), Cell("")).value) == same(wanted)
+        words = {same(one) for one in (sheet.title, *sheet.was)}
+        keys = [getattr(block, "key", "") for block in sheet.blocks]
+        marked = [mark.sheet for key in keys if (mark := self.marks.get(key))]
+        named = [title for title in free if same(title) in words]
+        headed = [title for title in free if same(self.contents.sheets[title].get((0, 0), Cell("")).value) in words]
+        alike = dict.fromkeys((*(title for title in marked if title in free), *named, *headed))
+        if not alike:
+            return None
+        found = max(alike, key=lambda title: (marked.count(title), self.referred[title], title in named))
+        for other in alike:
+            if other != found:
+                sentence = (
+                    f"This sheet looks like {sheet.title!r}, which is read from {found!r}: delete one of the two."
+                )
+                self.gone.append(Gone(other, None, sentence, doubtful=True))
+        return found
+
+
+class _Sheet:
+    """The blocks of one sheet, found on its page."""
+
+    def __init__(self, found: Found, sheet: Sheet, title: str) -> None:
+        self.found, self.sheet, self.title = found, sheet, title
+        self.page = Page(found.contents.sheets[title])
+        self.starts = {number: found.layout.starts[sheet.title, number] for number in range(len(sheet.blocks))}
+        self.tops: dict[int, int] = {}  # number of a block -> the row of its title
+        self.areas: dict[int, Area] = {}
+        self.shifts: dict[tuple[int, int], int] = {}  # labels' column and span -> columns put in behind the labels
+
+    def find(self) -> None:
+        blocks = list(enumerate(self.sheet.blocks))
+        for number, block in blocks:
+            if not isinstance(block, Chart) and (top := self._top(number, block)) is not None:
+                self.tops[number] = top
+        tables: list[tuple[Table, Headings]] = []
+        for number, block in blocks:
+            if isinstance(block, Table) and (headings := self._headings(number, block)).columns:
+                tables.append((block, headings))
+                columns = [column for places in headings.columns.values() for column in places]
+                self.areas[number] = Area(self.tops.get(number, headings.row), min(columns), max(columns))
+            elif isinstance(block, Text) and number in self.tops:
+                self.areas[number] = Area(self.tops[number], block.column, block.column + block.across - 1)
+        of_tables = [
+            self.areas[number] for number, block in blocks if isinstance(block, Table) and number in self.areas
         ]
-        return next(iter(named + headed), None)
+        fields = [(number, block) for number, block in blocks if isinstance(block, Fields)]
+        for number, block in sorted(fields, key=lambda one: not any(field.formula for field in one[1].fields)):
+            self._fields(number, block, of_tables)
+        for block, headings in tables:
+            self._rows(block, headings)
 
-    def _sheet(self, sheet: Sheet, page: Page) -> None:
-        tops: dict[int, int] = {}  # number of a block -> the row of its title
-        for number, block in enumerate(sheet.blocks):
-            if not isinstance(block, Chart) and (place := self._titled(sheet, number, block, page)):
-                tops[number] = place[0]
-        areas: dict[int, Area] = {}
-        tables: dict[int, tuple[Table, int, dict[str, int]]] = {}
-        for number, block in enumerate(sheet.blocks):
-            window = self._window(sheet, number, tops, page)
-            if isinstance(block, Fields):
-                areas |= self._fields(sheet, number, block, page, window, tops)
-            elif isinstance(block, Table):
-                row, columns = self._headings(sheet, block, page, window)
-                if columns:
-                    tables[number] = block, row, columns
-                    areas[number] = Area(tops.get(number, row), min(columns.values()), max(columns.values()))
-            elif isinstance(block, Text) and number in tops:
-                areas[number] = Area(tops[number], block.column, block.column + block.across - 1)
-        for block, row, columns in tables.values():
-            left, right = min(columns.values()), max(columns.values())
-            beside = [area.top for area in areas.values() if area.left <= right and area.right >= left]
-            end = min((top for top in beside if top > row), default=page.rows)
-            self._rows(sheet, block, page, row, columns, end)
+    def _mark(self, block: Fields | Table) -> Mark | None:
+        mark = self.found.marks.get(block.key)
+        return mark if mark and mark.sheet == self.title else None
 
-    def _titled(self, sheet: Sheet, number: int, block: Any, page: Page) -> At | None:
-        """Where a block's title stands: of several such cells, the one nearest to its place."""
-        due = self.layout.starts[sheet.title, number]
-        places = page.where(block.title)
-        return min(places, key=lambda place: (place[1] != block.column, abs(place[0] - due)), default=None)
+    def _miss(self, since: int, sentence: str, at: At | None = None, doubtful: bool = False) -> None:
+        self.found._miss(since, self.sheet.title, sentence, at, doubtful)
 
-    def _window(self, sheet: Sheet, number: int, tops: dict[int, int], page: Page) -> tuple[int, int]:
+    def _top(self, number: int, block: Fields | Table | Text) -> int | None:
+        """The row of a block's title: of several cells that say it, the one whose headings or labels follow it."""
+        due = self.starts[number]
+
+        def follow(place: At) -> tuple[int, bool, int]:
+            row, column = place
+            if isinstance(block, Table):
+                beside = {same(self.page.value((row + 1, one))) for one in self.page.columns(row + 1)}
+                known = sum(bool(beside & self._words(one)) for one in block.columns)
+            else:
+                texts = block.lines if isinstance(block, Text) else [field.label for field in block.fields]
+                below = {same(self.page.value((row + step, column))) for step in range(1, 2 * len(texts) + 4)}
+                known = sum(same(text) in below for text in texts)
+            return known, column == block.column, -abs(row - due)
+
+        titles = (block.title, *getattr(block, "was", ()))
+        places = {place for words in titles for place in self.page.where(words)}
+        if not isinstance(block, Text) and (mark := self._mark(block)):
+            above = [place for place in places if place[0] == mark.top - 1 and place[1] == mark.left]
+            if above:
+                return above[0][0]
+        return max(places, key=follow)[0] if places else None
+
+    def _window(self, number: int) -> Window:
         """The rows where a block must stand, between the titles above and below it."""
-        due = {other: self.layout.starts[sheet.title, other] for other in tops}
-        start = self.layout.starts[sheet.title, number]
-        end = start + height(sheet.blocks[number])
-        above = [other for other in tops if due[other] <= start]
-        below = [tops[other] for other in tops if due[other] >= end]
-        top = tops[max(above, key=lambda other: due[other])] if above else 0
-        return top, min((row for row in below if row > top), default=page.rows)
+        start = self.starts[number]
+        end = start + height(self.sheet.blocks[number])
+        above = [other for other in self.tops if self.starts[other] <= start]
+        below = [self.tops[other] for other in self.tops if self.starts[other] >= end]
+        top = self.tops[max(above, key=lambda other: self.starts[other])] if above else 0
+        return Window(top, min((row for row in below if row > top), default=self.page.rows))
 
-    def _fields(
-        self, sheet: Sheet, number: int, block: Fields, page: Page, window: tuple[int, int], tops: dict[int, int]
-    ) -> dict[int, Area]:
+    def _fields(self, number: int, block: Fields, tables: Sequence[Area]) -> None:
         """Labelled cells: their column of labels, then how far to the right the cells stand."""
+        mark, window, title = self._mark(block), self._window(number), self.tops.get(number, -1)
+        labels = self._labels(block, lambda at: window.has(at) and at[0] > title)
+        if mark and (marked := self._labels(block, mark.covers)) and len(marked.rows) >= len(labels.rows):
+            labels = marked
+        else:
+            mark = None
+        if not labels.rows:
+            since = max(block.since, min(field.since for field in block.fields))
+            self._miss(since, f"The cells of {block.title or block.fields[0].label} are not there.")
+            return
+        down, step = (1, 0) if block.stacked else (0, self._step(block, labels, mark, tables))
+        for field in block.fields:
+            if field.key not in labels.rows:
+                self._miss(field.since, f"The label {field.label!r} is not there: its cell cannot be found.")
+                continue
+            at = labels.rows[field.key] + down, labels.column + step
+            self.found.cells[f"{block.key}.{field.key}"] = [Place(self.title, at)]
+            if field.beside:
+                self.found.cells[f"{block.key}.{field.beside.key}"] = [Place(self.title, (at[0], at[1] + 1))]
+        top = self.tops.get(number, min(labels.rows.values()))
+        self.areas[number] = Area(top, labels.column, labels.column + step + 1)
+
+    def _labels(self, block: Fields, covered: Callable[[At], bool]) -> Labels:
+        """The labels in a part of the page: those of the column that has most."""
         places = {
-            field.key: [place for place in page.where(field.label) if window[0] <= place[0] < window[1]]
+            field.key: [place for words in _labels(field) for place in self.page.words.get(words, ()) if covered(place)]
             for field in block.fields
         }
-        counted: dict[int, int] = {}
-        for found in places.values():
-            for column in {place[1] for place in found}:
-                counted[column] = counted.get(column, 0) + 1
-        if not counted:
-            self.gone.append(
-                Gone(sheet.title, None, f"The cells of {block.title or block.fields[0].label} are not there.")
+        columns = {place[1] for found in places.values() for place in found}
+        found = []
+        for column in columns:
+            rows = {key: [row for row, at in each if at == column] for key, each in places.items()}
+            found.append(Labels(column, {key: min(each) for key, each in rows.items() if each}))
+        return max(found, key=lambda one: (len(one.rows), -abs(one.column - block.column)), default=NO_LABELS)
+
+    def _step(self, block: Fields, labels: Labels, mark: Mark | None, tables: Sequence[Area]) -> int:
+        """How many columns right of their labels the cells stand: as the mark or a new workbook has it, unless none
+        of the block's formulas is there and several are elsewhere, outside of any table."""
+        like = labels.column, block.span
+        due = mark.right - labels.column if mark else block.span + self.shifts.get(like, 0)
+        computed = [labels.rows[field.key] for field in block.fields if field.formula and field.key in labels.rows]
+        beside = [one for one in tables if not one.left <= labels.column <= one.right]  # others are above or below
+
+        def formulas(step: int) -> int:
+            column = labels.column + step
+            return sum(
+                self.page.has_formula((row, column))
+                for row in computed
+                if not any(one.top <= row and one.left <= column <= one.right for one in beside)
             )
-            return {}
-        labels = max(counted, key=lambda column: (counted[column], -abs(column - block.column)))
-        rows = {
-            key: min(place[0] for place in found if place[1] == labels)
-            for key, found in places.items()
-            if any(place[1] == labels for place in found)
-        }
-        step = self._step(page, block, rows, labels)
-        beside = {field.beside.key: rows[field.key] for field in block.fields if field.beside and field.key in rows}
-        after = max(
-            range(step + 1, step + FURTHER),
-            key=lambda column: (sum(page.has_formula((row, labels + column)) for row in beside.values()), -column),
-        )
-        for field in block.fields:
-            if field.key not in rows:
-                self.gone.append(
-                    Gone(sheet.title, None, f"The label {field.label!r} is not there: its cell cannot be found.")
+
+        few = max(1, sum(field.beside is not None for field in block.fields))  # formulas beside others are no sign
+        steps = range(1, block.span + FURTHER)
+        best = max(steps, key=lambda step: (formulas(step), -abs(step - due)))
+        step = best if due < 1 or (not formulas(due) and formulas(best) > few) else due
+        if formulas(step):
+            self.shifts[like] = step - block.span
+        return step
+
+    def _words(self, column: Column) -> set[str]:
+        """The headings that a column has or had, as they compare."""
+        return {same(column.kind.heading(words, self.found.units)) for words in (column.heading, *column.was)}
+
+    def _headings(self, number: int, block: Table) -> Headings:
+        """The row of a table's headings, and the columns of each."""
+        mark, window = self._mark(block), self._window(number)
+        found = self._heading_row(block, window.has)
+        if mark:
+            marked = self._heading_row(block, lambda at: at[0] == mark.top and mark.left <= at[1] <= mark.right)
+            found = marked if len(marked.columns) >= len(found.columns) else found
+        expected = [column for column in block.columns if column.since <= self.found.written]
+        if not found.columns or len(found.columns) * ENOUGH < len(expected):
+            self._miss(block.since, f"The headings of {block.title or self.sheet.title} are not there.")
+            return NO_HEADINGS
+        for column in block.columns:
+            places = found.columns.get(column.key, ())
+            if len(places) > 1:
+                sentence = (
+                    f"Two columns have the heading {column.title(self.found.units)!r}: the first of them is read."
                 )
-                continue
-            self.cells[f"{block.key}.{field.key}"] = [(rows[field.key], labels + step)]
-            if field.beside:
-                self.cells[f"{block.key}.{field.beside.key}"] = [(rows[field.key], labels + after)]
-        return {number: Area(tops.get(number, min(rows.values())), labels, labels + step + 1)}
+                self._miss(1, sentence, (found.row, places[1]), doubtful=True)
+            elif not places:
+                self._other_heading(column, found)
+        return found
 
-    def _step(self, page: Page, block: Fields, rows: dict[str, int], labels: int) -> int:
-        """How many columns right of their labels the cells stand: where most formulas of the block are."""
-        computed = [rows[field.key] for field in block.fields if field.formula and field.key in rows]
-
-        def fits(step: int) -> tuple[int, int, int]:
-            formulas = sum(page.has_formula((row, labels + step)) for row in computed)
-            filled = sum((row, labels + step) in page.cells for row in rows.values())
-            return formulas, -abs(step - block.span), filled
-
-        return max(range(1, block.span + FURTHER), key=fits)
-
-    def _headings(self, sheet: Sheet, block: Table, page: Page, window: tuple[int, int]) -> tuple[int, dict[str, int]]:
-        """The row of a table's headings, and the column of each."""
-        counted: dict[int, int] = {}
+    def _heading_row(self, block: Table, covered: Callable[[At], bool]) -> Headings:
+        """The row with most of a table's headings in a part of the page."""
+        rows: dict[int, dict[str, list[int]]] = {}
         for column in block.columns:
-            for row in {place[0] for place in page.where(column.heading) if window[0] <= place[0] < window[1]}:
-                counted[row] = counted.get(row, 0) + 1
-        row = max(counted, key=lambda row: (counted[row], -row), default=0)
-        if counted.get(row, 0) * 3 < len(block.columns):
-            self.gone.append(Gone(sheet.title, None, f"The headings of {block.title or sheet.title} are not there."))
-            return 0, {}
-        columns: dict[str, int] = {}
-        for column in block.columns:
-            places = [place[1] for place in page.where(column.heading) if place[0] == row]
-            if places:
-                columns[column.key] = min(places)
-        for column in block.columns:
-            if column.key not in columns:
-                self._other_heading(sheet, column, page, row, columns)
-        return row, columns
+            for words in self._words(column):
+                for place in self.page.words.get(words, ()):
+                    if covered(place):
+                        rows.setdefault(place[0], {}).setdefault(column.key, []).append(place[1])
+        row = max(rows, key=lambda row: (len(rows[row]), -row), default=0)
+        return Headings(row, {key: sorted(places) for key, places in rows.get(row, {}).items()})
 
-    def _other_heading(self, sheet: Sheet, column: Column, page: Page, row: int, columns: dict[str, int]) -> None:
+    def _other_heading(self, column: Column, found: Headings) -> None:
         """A heading that was changed: its words may still be there with another unit."""
-        words = same(column.heading.rpartition(", ")[0])
+        words = {same(one) for one in (column.heading, *column.was)}
+        taken = {place for places in found.columns.values() for place in places}
         near = [
             place
-            for (at, place), cell in page.cells.items()
-            if at == row and place not in columns.values() and words and same(cell.value).rpartition(", ")[0] == words
+            for place in self.page.columns(found.row)
+            if place not in taken and same(self.page.value((found.row, place))).rpartition(", ")[0] in words
         ]
-        if len(near) == 1:
-            columns[column.key] = near[0]
-            heading = page.cells[row, near[0]].value
-            sentence = f"This heading was {column.heading!r}, now {heading!r}: are its numbers in the workbook's units?"
-            self.gone.append(Gone(sheet.title, (row, near[0]), sentence))
+        due = column.title(self.found.units)
+        if len(near) == 1 and column.kind.quantity:
+            found.columns[column.key] = near
+            heading = self.page.value((found.row, near[0]))
+            sentence = f"This heading was {due!r}, now {heading!r}: are its numbers in the workbook's units?"
+            self._miss(1, sentence, (found.row, near[0]))
         else:
-            self.gone.append(
-                Gone(sheet.title, None, f"The heading {column.heading!r} is not there: its column is not read.")
-            )
+            self._miss(column.since, f"The heading {due!r} is not there: its column is not read.")
 
-    def _rows(self, sheet: Sheet, block: Table, page: Page, row: int, columns: dict[str, int], end: int) -> None:
-        fixed = next((column for column in block.columns if column.fixed and column.key in columns), None)
-        rows: list[int | None]
-        if fixed:
-            stand = {same(page.value((at, columns[fixed.key]))): at for at in range(end - 1, row, -1)}
-            rows = [stand.get(same(value)) for value in fixed.fixed]
-        else:
-            last = self._last_row(block, page, row, columns, end)
-            if last - row > MOST_ROWS:
-                place = f"{self.contents.file}: {self.titles[sheet.title]}"
-                raise Refused(f"{place}: filled down to row {last + 1:,}; a table can have {MOST_ROWS:,} rows")
-            filled = {at for at, column in page.cells if column in columns.values()}
-            kept = any(column.formula for column in block.columns)  # else an empty row is a row like any other
-            rows = [at for at in range(row + 1, last + 1) if at in filled or not kept]
+    def _rows(self, block: Table, headings: Headings) -> None:
+        columns = {key: places[0] for key, places in headings.columns.items()}
+        left, right = min(columns.values()), max(columns.values())
+        below = [one.top for one in self.areas.values() if one.left <= right and one.right >= left]
+        mark = self._mark(block)
+        table = lines.Lines(
+            self.page,
+            block,
+            columns,
+            headings.row,
+            min((top for top in below if top > headings.row), default=self.page.rows),
+            mark.bottom if mark and mark.top == headings.row else None,
+        )
+        rows = table.rows(f"{self.found.contents.file}: {self.title}")
+        self.found.gone += [Gone(self.sheet.title, at, sentence, doubtful=True) for at, sentence in table.doubts]
         for key, column in columns.items():
-            self.cells[f"{block.key}.{key}"] = [None if at is None else (at, column) for at in rows]
-
-    def _last_row(self, block: Table, page: Page, row: int, columns: dict[str, int], end: int) -> int:
-        """The last row with formulas, or of a table without any; below, the last filled in like a row of the table."""
-        computed = [columns[column.key] for column in block.columns if column.formula and column.key in columns]
-        typed = [columns[column.key] for column in block.columns if column.typed and column.key in columns]
-        last = row if computed else min(row + block.rows, end - 1)
-        for at in sorted({at for at, column in page.cells if row < at < end and column in columns.values()}):
-            filled = [page.cells[at, column] for column in typed if (at, column) in page.cells]
-            like_a_row = len(filled) > 1 and not any(cell.formula for cell in filled) and (at, typed[0]) in page.cells
-            if like_a_row or any(page.has_formula((at, column)) for column in computed):
-                last = max(last, at)
-        return last
+            self.found.cells[f"{block.key}.{key}"] = [
+                None if at is None else Place(self.title, (at, column)) for at in rows
+            ]
 
 
-class Page:
-    """The cells of a sheet, with an index of its words."""
-
-    def __init__(self, cells: Cells) -> None:
-        self.cells = cells
-        self.rows = max((row for row, _ in cells), default=0) + 1
-        self.words: dict[str, list[At]] = {}
-        for spot, cell in cells.items():
-            if isinstance(cell.value, str) and not cell.formula:
-                self.words.setdefault(same(cell.value), []).append(spot)
-
-    def where(self, words: str) -> list[At]:
-        """The cells that say this, however spaced."""
-        return self.words.get(same(words), []) if words.strip() else []
-
-    def value(self, spot: At) -> Any:
-        return self.cells[spot].value if spot in self.cells else None
-
-    def has_formula(self, spot: At) -> bool:
-        return spot in self.cells and bool(self.cells[spot].formula)
-
-
-def same(value: Any) -> str:
-    """Words as they compare: a number as Python writes it, spaces and capitals aside."""
-    text = f"{value:g}" if isinstance(value, (int, float)) else str(value)
-    return " ".join(text.split()).casefold()
-
-
-def known_words(sheet: Sheet) -> Iterator[str]:
-    """Everything of a sheet that is there to read, as it compares."""
-    yield from (same(sheet.title), same(sheet.purpose))
-    for block in sheet.blocks:
-        yield same(block.title)
-        if isinstance(block, Fields):
-            for field in block.fields:
-                yield from (same(field.label), same(field.note))
-        elif isinstance(block, Table):
-            yield from (same(column.heading) for column in block.columns)
-        elif isinstance(block, Text):
-            yield from (same(line) for line in block.lines)
+def _labels(field: Field) -> set[str]:
+    """The labels that a cell has or had, as they compare; a cell without a label has none."""
+    return {same(words) for words in (field.label, *field.was) if words.strip()}
