@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from html import escape
-from importlib.resources import files
+from io import BytesIO
 from pathlib import Path
-from string import Template
 
-from sheetfuncs import __version__
-from sheetfuncs.files import Refused, new_file
+from sheetfuncs.files import New, write_all
+from sheetfuncs.folders import STEPS, free, made, steps
 from sheetfuncs.hosts.excel import CATEGORY
 from sheetfuncs.hosts.excel.installed import Installed, installed, settings
 from sheetfuncs.hosts.excel.wrapper import module_text
+from sheetfuncs.workbook.model.editions import LINKED
 from sheetfuncs.workbook.model.parts import Macros
 from sheetfuncs.workbook.season import Season
 
-WORKBOOK, WRAPPER, MODULE, STEPS = "season.xlsm", "sheetfuncs.bas", "xlwings.bas", "STEPS.html"
+WORKBOOK, WRAPPER, MODULE = "season.xlsm", "sheetfuncs.bas", "xlwings.bas"
 
 
 def write_folder(folder: Path, system: str, replace: bool = False) -> list[str]:
@@ -26,37 +24,27 @@ def write_folder(folder: Path, system: str, replace: bool = False) -> list[str]:
     """
     xlwings = installed()
     texts = {WRAPPER: module_text().encode("ascii"), MODULE: xlwings.module, STEPS: _steps(xlwings)}
-    _make(folder)
-    there = [name for name in (*texts, WORKBOOK) if (folder / name).exists()]
-    if there and not replace:
-        raise Refused(f"{folder / there[0]}: this file exists already; choose another folder, or add --replace")
-    for name, content in texts.items():
-        with new_file(folder / name, replace) as part:
-            part.write_bytes(content)
-    if WORKBOOK not in there:
-        with new_file(folder / WORKBOOK) as part:
-            Season(system, {}).write(part, "linked", Macros(xlwings.project, settings()))
+    with made(folder):
+        there = free(folder, [*texts, WORKBOOK], replace)
+        wanted = [New(folder / name, content, replace) for name, content in texts.items()]
+        if WORKBOOK not in there:
+            season = BytesIO()
+            Season(system, {}).write(season, LINKED.name, Macros(xlwings.project, settings()))
+            wanted.append(New(folder / WORKBOOK, season.getvalue()))
+        write_all(wanted)
     told = [f"written: {folder / name}" for name in (*texts, WORKBOOK) if not (name == WORKBOOK and name in there)]
     if WORKBOOK in there:
         told.append(f"left as it was: {folder / WORKBOOK}; for an empty season, move it away and run this again")
     return [*told, f"next: open {folder / STEPS} on a machine with Excel for Windows, and go step by step"]
 
 
-def _make(folder: Path) -> None:
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise Refused(f"{folder}: this folder cannot be made ({error.strerror}); choose another place") from error
-
-
 def _steps(xlwings: Installed) -> bytes:
-    page = Template((files("sheetfuncs.hosts.excel") / "steps.html").read_text("utf-8"))
-    words: Mapping[str, str] = {
-        "version": __version__,
-        "xlwings": xlwings.version,
-        "category": CATEGORY,
-        "workbook": WORKBOOK,
-        "wrapper": WRAPPER,
-        "module": MODULE,
-    }
-    return page.substitute({name: escape(word) for name, word in words.items()}).encode()
+    return steps(
+        "sheetfuncs.hosts.excel",
+        "steps.html",
+        xlwings=xlwings.version,
+        category=CATEGORY,
+        workbook=WORKBOOK,
+        wrapper=WRAPPER,
+        module=MODULE,
+    )

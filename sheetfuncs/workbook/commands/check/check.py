@@ -13,15 +13,18 @@ from sheetfuncs.files import Refused
 from sheetfuncs.workbook.commands.check import stored
 from sheetfuncs.workbook.commands.check import typed as remarks
 from sheetfuncs.workbook.commands.check.typed import Remark
-from sheetfuncs.workbook.model.parts import MEND, WEIGHTS
-from sheetfuncs.workbook.read.filled import Filled, address
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, WEIGHTS
+from sheetfuncs.workbook.read.filled import Filled, address, read
+from sheetfuncs.workbook.season import FORMAT
+
+OLDER = "This workbook is of an older make; all is read. `sheetfuncs convert` writes it anew, with what is new."
 
 
 def check(options: argparse.Namespace) -> int:
     """Check a workbook and print what was found; 1 if something must be mended."""
     if (options.file is None) is not options.open:
         raise Refused("check: give the file of a workbook, or --open for the one that is open in Excel")
-    filled = _open_in_excel() if options.open else Filled(Path(options.file))
+    filled = _open_in_excel() if options.open else read(Path(options.file))
     found = check_filled(filled)
     print(as_json(filled, found) if options.json else as_text(found))
     return 1 if any(one.weight == MEND for one in found) else 0
@@ -31,20 +34,26 @@ def _open_in_excel() -> Filled:
     from sheetfuncs.hosts.excel.live import open_workbook_copy
 
     with tempfile.TemporaryDirectory() as folder:
-        return Filled(open_workbook_copy(Path(folder)))
+        return read(open_workbook_copy(Path(folder)))
 
 
 def check_file(path: Path, today: datetime.date | None = None) -> list[Remark]:
     """What can be said of a workbook file, the gravest first; the file is only read."""
-    return check_filled(Filled(path, today))
+    return check_filled(read(path, today))
 
 
 def check_filled(filled: Filled) -> list[Remark]:
     """What can be said of a workbook, the gravest first, then in the order of its sheets."""
     day = stored.saved_on(filled)
     values = [*filled.season.compute(*([day] if day else [])), filled.season.values][0]
-    found = [Remark(MEND, gone.sheet, address(gone.at) if gone.at else "", gone.sentence) for gone in filled.gone()]
-    found += [*remarks.of_typed(filled), *remarks.of_batches(filled)]
+    found = [
+        Remark(ASK if gone.doubtful else MEND, gone.sheet, address(gone.at) if gone.at else "", gone.sentence)
+        for gone in filled.gone()
+    ]
+    found += [Remark(ASK, odd.sheet, address(odd.at) if odd.at else "", odd.sentence) for odd in filled.contents.odd]
+    if filled.format < FORMAT:
+        found.append(Remark(TELL, "", "", OLDER))
+    found += [*remarks.of_typed(filled), *remarks.of_weather(filled)]
     found += [*stored.of_formulas(filled), *stored.of_typed_formulas(filled), *stored.of_names(filled)]
     found += [*stored.of_errors(filled), *stored.of_values(filled, values), *remarks.of_own(filled)]
     sheets = {title: number for number, title in enumerate(filled.contents.sheets)}
@@ -74,9 +83,9 @@ def place(one: Remark) -> str:
 def as_json(filled: Filled, found: Sequence[Remark]) -> str:
     """The remarks for programs."""
     whole = {
-        "file": str(filled.path),
+        "file": filled.file,
         "units": filled.system,
         "edition": filled.edition,
         "remarks": [one._asdict() for one in found],
     }
-    return json.dumps(whole, ensure_ascii=False, indent=1)
+    return json.dumps(whole, indent=1)  # ASCII: valid whatever the terminal writes

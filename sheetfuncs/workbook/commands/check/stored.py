@@ -11,16 +11,21 @@ from typing import Any, NamedTuple
 from sheetfuncs import __version__
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import trace
-from sheetfuncs.workbook.commands.check.typed import Remark, label
-from sheetfuncs.workbook.model.kinds import typed
-from sheetfuncs.workbook.model.parts import ASK, DATE, MEND, TELL
-from sheetfuncs.workbook.read.contents import At, Cell, serial
+from sheetfuncs.workbook.commands.check.typed import Remark, without_value
+from sheetfuncs.workbook.model.days import serial
+from sheetfuncs.workbook.model.editions import EDITIONS
+from sheetfuncs.workbook.model.kinds import DATE
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Column, Field
+from sheetfuncs.workbook.read.contents import At, Cell
 from sheetfuncs.workbook.read.filled import Filled, address
-from sheetfuncs.workbook.season import STAMP_VERSION, TODAY
+from sheetfuncs.workbook.read.places import Place
+from sheetfuncs.workbook.season import FORMAT, STAMP_EDITION, STAMP_VERSION, TODAY
+from sheetfuncs.workbook.sheets.weekend import UNANSWERED
 
 CLOSE = 1e-6  # two programs' last digits, and a time stored to the second
 NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
-PROBE = "now.probe"  # 1 where the functions work
+PROBE = "behind.probe"  # 1 where the functions work
+WORKS = "behind.works"  # and 0 where that was not asked yet
 WRITTEN_BY_CALC = "_xlfn.lambda("  # LibreOffice writes the carried functions so; others write capitals
 
 Values = Mapping[str, Mapping[At, Any]]
@@ -31,14 +36,14 @@ class Computed(NamedTuple):
 
     name: str
     offset: int
-    at: At
+    place: Place
     cell: Cell
     fresh: Any
 
 
 def saved_on(filled: Filled) -> datetime.date | None:
     """The day for which the workbook's values were stored, if it follows the calendar."""
-    value = typed(DATE, filled.cell(TODAY).value)
+    value = DATE.parse(filled.cell(TODAY).value)
     return value if TODAY not in filled.season.inputs and isinstance(value, datetime.date) else None
 
 
@@ -50,29 +55,30 @@ def of_formulas(filled: Filled) -> Iterator[Remark]:
         over, gone, broken = [], [], []
         for one in _cells(filled, name, {}):
             if "#REF!" in one.cell.formula:
-                broken.append(one.at)
+                broken.append(one.place)
             elif not one.cell.formula and one.cell.value is not None:
-                over.append(one.at)
+                over.append(one.place)
             elif not one.cell.formula and _row_is_used(filled, name, one.offset):
-                gone.append(one.at)
-        sheet = filled.sheet_of(name)
+                gone.append(one.place)
+        mended = "copy it from another row" if filled.is_table(name) else "`sheetfuncs convert` brings it back"
         for places, sentence in (
-            (over, "was typed over its formula: copy the formula back from a row above, or undo."),
-            (gone, "has lost its formula: copy it from a row above."),
-            (broken, "refers to cells that were deleted: undo, or copy the formula from an earlier copy."),
+            (over, f"was typed over its formula: undo, or {mended}."),
+            (gone, f"has lost its formula: undo, or {mended}."),
+            (broken, "refers to cells that were deleted: undo, or `sheetfuncs convert` writes it anew."),
         ):
             if places:
                 more = f" ({len(places)} cells)" if len(places) > 1 else ""
-                yield Remark(MEND, sheet, address(places[0]), f"{label(what) or 'This number'} {sentence}{more}")
+                yield Remark(
+                    MEND, places[0].sheet, address(places[0].at), f"{what.words or 'This number'} {sentence}{more}"
+                )
 
 
 def _cells(filled: Filled, name: str, values: Values) -> Iterator[Computed]:
     spot = filled.layout.spots[name]
-    cells = filled.contents.sheets.get(filled.sheet_of(name), {})
-    for offset, at in enumerate(filled.spots(name)):
-        if at is not None:
+    for offset, place in enumerate(filled.spots(name)):
+        if place is not None:
             fresh = values.get(spot.sheet, {}).get((spot.row + offset, spot.column))
-            yield Computed(name, offset, at, cells.get(at, Cell(None)), fresh)
+            yield Computed(name, offset, place, filled.cell(name, offset), fresh)
 
 
 def _row_is_used(filled: Filled, name: str, offset: int) -> bool:
@@ -92,14 +98,15 @@ def of_typed_formulas(filled: Filled) -> Iterator[Remark]:
         for offset in range(len(filled.spots(name))):
             cell = filled.cell(name, offset)
             if cell.formula and cell.value is None:
-                sentence = f"{label(what)} holds a formula without its value: save the workbook in a spreadsheet first."
-                yield Remark(MEND, *filled.place(name, offset), sentence)
+                yield Remark(MEND, *filled.place(name, offset), without_value(what))
             elif cell.formula:
-                yield Remark(TELL, *filled.place(name, offset), f"{label(what)} holds a formula; its value is taken.")
+                yield Remark(TELL, *filled.place(name, offset), f"{what.words} holds a formula; its value is taken.")
 
 
 def of_values(filled: Filled, values: Values) -> Iterator[Remark]:
     """Stored values that differ from what the sheets give; `values` are those of the day of saving."""
+    if filled.made_anew:
+        return  # its sheets computed other cells
     if not filled.has_values():
         yield Remark(TELL, "", "", "No values are stored: previews show empty cells until a spreadsheet saves it.")
         return
@@ -111,18 +118,25 @@ def of_values(filled: Filled, values: Values) -> Iterator[Remark]:
         )
         yield Remark(ASK, *filled.place(PROBE), sentence)
         return
+    unanswered = UNANSWERED if filled.cell(WORKS).value == 0 else {}  # as it was written, and not computed since
     earlier = filled.contents.properties.get(STAMP_VERSION, __version__) != __version__
     for sheet in filled.season.sheets:
         names = [name for name in filled.cells if filled.layout.spots[name].sheet == sheet.title]
-        computed = [one for name in names if filled.cells[name].formula for one in _cells(filled, name, values)]
+        answered = [name for name in names if _is_shown(filled.cells[name]) and name not in unanswered]
+        computed = [one for name in answered for one in _cells(filled, name, values)]
         differ = [one for one in computed if one.cell.formula and not agree(one.cell.value, one.fresh)]
         if differ:
             first = differ[0]
-            what = label(filled.cells[first.name]) or "this number"
+            what = filled.cells[first.name].words or "this number"
             shown, due = (_shown(value) for value in (first.cell.value, first.fresh))
             many = f"{len(differ)} stored values differ" if len(differ) > 1 else "A stored value differs"
             sentence = f"{many} from what the sheet gives: {what} shows {shown}, should be {due}."
-            yield Remark(TELL if earlier else ASK, filled.sheet_of(first.name), address(first.at), sentence)
+            yield Remark(TELL if earlier else ASK, first.place.sheet, address(first.place.at), sentence)
+
+
+def _is_shown(what: Column | Field) -> bool:
+    """Whether a cell is computed, and no working that nobody sees: rows put in may change the order of those."""
+    return bool(what.formula) and not (isinstance(what, Column) and what.hidden)
 
 
 def of_errors(filled: Filled) -> Iterator[Remark]:
@@ -134,7 +148,7 @@ def of_errors(filled: Filled) -> Iterator[Remark]:
             if what.formula and isinstance(one.fresh, str) and one.fresh.startswith("#")
         ]
         if wrong:
-            sentence = f"{label(what) or 'This number'} comes out as {wrong[0].fresh}: look at what it is made from."
+            sentence = f"{what.words or 'This number'} comes out as {wrong[0].fresh}: look at what it is made from."
             yield Remark(MEND, *filled.place(name, wrong[0].offset), sentence)
 
 
@@ -164,32 +178,44 @@ def _shown(value: Any) -> str:
 
 
 def of_names(filled: Filled) -> Iterator[Remark]:
-    """The functions that a carried workbook brings along."""
-    if filled.edition != "carried":
+    """The functions that a workbook brings along as names."""
+    edition = EDITIONS[filled.edition]
+    if filled.edition == "linked" and STAMP_EDITION not in filled.contents.properties:
+        sentence = (
+            "The program that saved this workbook dropped its names: if cells show #NAME?, its functions were among "
+            "them; `sheetfuncs convert --edition carried` brings them back."
+        )
+        yield Remark(ASK, "", "", sentence)
+    if not edition.named or (edition.inline and not any(name in filled.contents.names for name in CATALOGUE)):
         return
+    mend, ask = (TELL, TELL) if edition.inline else (MEND, ASK)  # inline, the sheets do not need them
     version = filled.contents.properties.get(STAMP_VERSION, __version__)
-    if filled.path.suffix == ".xlsx" and any(WRITTEN_BY_CALC in body for body in filled.contents.names.values()):
+    earlier = version != __version__ or filled.format < FORMAT
+    if filled.file.lower().endswith(".xlsx") and any(
+        WRITTEN_BY_CALC in body for body in filled.contents.names.values()
+    ):
         sentence = (
             "LibreOffice saved this workbook and wrote the functions that it carries in small letters, "
             "which other programs may not read; convert writes them anew."
         )
-        yield Remark(ASK, "", "", sentence)
+        yield Remark(ask, "", "", sentence)
     other = []
     for name, function in CATALOGUE.items():
         body = filled.contents.names.get(name)
-        if body is None:
+        if body is None and earlier:
+            other.append(name)
+        elif body is None:
             yield Remark(
-                MEND, "", "", f"The function {name} is gone from the workbook's names; convert writes it anew."
+                mend, "", "", f"The function {name} is gone from the workbook's names; convert writes it anew."
             )
         elif not _same_body(body, trace.lambda_body(function.card)):
             other.append(name)
-    if other and version != __version__:
-        yield Remark(
-            TELL, "", "", f"{len(other)} of its functions are those of version {version}; convert renews them."
-        )
+    if other and earlier:
+        words = "1 of its functions is" if len(other) == 1 else f"{len(other)} of its functions are"
+        yield Remark(TELL, "", "", f"{words} older or not there yet, from version {version}; convert renews them.")
     else:
         for name in other:
-            yield Remark(MEND, "", "", f"The function {name} was damaged in the workbook's names; convert mends it.")
+            yield Remark(mend, "", "", f"The function {name} was damaged in the workbook's names; convert mends it.")
 
 
 def _same_body(found: str, due: str) -> bool:

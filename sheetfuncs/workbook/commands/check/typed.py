@@ -6,27 +6,24 @@ Most come from the Look cells of the recomputed workbook; the rest is what no Lo
 from __future__ import annotations
 
 import datetime
-import re
+import math
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any, NamedTuple
 
-from sheetfuncs.workbook.model import parts
-from sheetfuncs.workbook.model.kinds import WORDY, is_date
-from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, WEIGHTS, Column, Field, Finding
+from sheetfuncs.workbook.model.kinds import is_date
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, WEIGHTS, Column, Field
 from sheetfuncs.workbook.read.contents import At
 from sheetfuncs.workbook.read.filled import Filled, address
-from sheetfuncs.workbook.read.places import same
+from sheetfuncs.workbook.read.page import as_a_sheet_has_it, same
 from sheetfuncs.workbook.sheets import newcomer
-from sheetfuncs.workbook.sheets.phrases import not_a_date, not_a_number, not_a_time
-
-KEY = re.compile(r"\[(\w+)\]")  # a column in a condition
 
 # A season runs from the autumn before it to the summer; bottling may go on to the end of the year.
 FIRST_DAY, LAST_DAY, YEAR_END = (-1, 11, 1), (0, 6, 30), (0, 12, 31)
-NO_LOG = ("weekend", "thermometers", "past")  # where other days belong
-NO_NUMBER = (*WORDY, parts.DATE, parts.TIME)
-APART = 1.5  # °Brix beyond what the instruments leave open: what boils off while a batch is taken off
+ANY_NUMBER = (-math.inf, math.inf)
+ONE_DAY = datetime.timedelta(days=1)
+MOST_HOLES = 3  # in the log of weather that are told one by one
+NO_LOG = ("weekend", "thermometers", "past", "words")  # where other days belong
 
 
 class Remark(NamedTuple):
@@ -38,37 +35,25 @@ class Remark(NamedTuple):
     sentence: str
 
 
-def label(what: Column | Field) -> str:
-    """What a cell is called on its sheet."""
-    return what.heading if isinstance(what, Column) else what.label
-
-
 def of_typed(filled: Filled) -> Iterator[Remark]:
-    """Look sentences, and what is wrong with single cells; of a cell that both see, the graver."""
+    """What the rows say of themselves, and what is wrong with single cells; of a cell that both see, the graver."""
     single = dict(_single(filled))
     for name, what in filled.cells.items():
         for offset in range(filled.layout.spots[name].height if what.findings else 0):
-            said = filled.season.value(name, offset)
-            found = next((one for one in what.findings if said and one.sentence == said), None)
-            if found is None:
+            block = name.partition(".")[0]
+            number = filled.season.value(f"{block}.{what.number}", offset)
+            if not isinstance(number, float) or not number:
                 continue
-            cell = _culprit(filled, name, offset, found, single)
+            found = what.findings[int(number) - 1]
+            cell = f"{block}.{found.cell}" if found.cell else name
+            if found.of_kind and (cell, offset) in single:
+                continue  # said of the cell itself, with what stands in it
             known = single.get((cell, offset))
             if known is None or WEIGHTS.index(found.weight) <= WEIGHTS.index(known[0]):
                 single.pop((cell, offset), None)
-                yield Remark(found.weight, *filled.place(cell, offset), found.sentence)
+                yield Remark(found.weight, *filled.place(cell, offset), str(filled.season.value(name, offset)))
     for (name, offset), (weight, sentence) in single.items():
         yield Remark(weight, *filled.place(name, offset), sentence)
-
-
-def _culprit(
-    filled: Filled, name: str, offset: int, found: Finding, single: dict[tuple[str, int], tuple[str, str]]
-) -> str:
-    """The cell that a sentence is about: of the typed ones in its condition, one that is wrong, or the first."""
-    table = name.partition(".")[0]
-    named = [f"{table}.{key}" for key in KEY.findall(found.condition)]
-    typed = [other for other in named if other in filled.cells and filled.cells[other].typed]
-    return next((other for other in typed if (other, offset) in single), next(iter(typed), name))
 
 
 def _single(filled: Filled) -> Iterator[tuple[tuple[str, int], tuple[str, str]]]:
@@ -82,42 +67,61 @@ def _single(filled: Filled) -> Iterator[tuple[tuple[str, int], tuple[str, str]]]
         for offset, value in enumerate(given if filled.is_table(name) else [given]):
             if value is None:
                 continue
-            said = _wrong(what, value, choices)
-            if said is None and what.kind not in NO_NUMBER and is_date(filled.cell(name, offset).value):
-                said = MEND, f"{label(what)} shows a date or a time: did a fraction such as 3/4 turn into one?"
+            said = _wrong(filled, what, value, choices)
+            if said is None and what.kind.amount and is_date(filled.cell(name, offset).value):
+                said = MEND, f"{what.words} shows a date or a time: did a fraction such as 3/4 turn into one?"
             if said is None and window and isinstance(value, datetime.date) and name.split(".")[0] not in NO_LOG:
                 said = _outside(window, value)
             if said:
                 yield (name, offset), said
 
 
-def _choices(filled: Filled, what: Column | Field) -> set[str]:
-    """What may be typed into a cell with a list, as it compares."""
+def not_understood(filled: Filled) -> Iterator[Remark]:
+    """Typed cells of which nothing can be made: formulas without a value, text where a number belongs, odd words."""
+    for name, what in filled.cells.items():
+        if not what.typed and name not in filled.season.inputs:
+            continue
+        given = filled.season.inputs.get(name)
+        for offset, place in enumerate(filled.spots(name)):
+            if place is None:
+                continue
+            cell = filled.cell(name, offset)
+            value = given if not isinstance(given, list) else given[offset] if offset < len(given) else None
+            if cell.formula and cell.value is None:
+                said = without_value(what)
+            elif value is None:
+                continue
+            elif what.choices and not isinstance(what.choices, str):
+                said = (_wrong(filled, what, value, what.choices) or ("", ""))[1]
+            else:
+                said = "" if what.choices else what.kind.wrong(what.words, value, ANY_NUMBER, filled.season.units)
+            if said:
+                yield Remark(MEND, *filled.place(name, offset), said)
+
+
+def without_value(what: Column | Field) -> str:
+    """What is said of a formula that no program has computed."""
+    return f"{what.words} holds a formula without its value: save the workbook in a spreadsheet first."
+
+
+def _choices(filled: Filled, what: Column | Field) -> list[Any]:
+    """What may be typed into a cell with a list."""
     listed = filled.season.inputs.get(what.choices[1:], ()) if isinstance(what.choices, str) else what.choices
-    return {same(choice) for choice in listed if choice is not None}
+    return [choice for choice in listed if choice is not None]
 
 
-def _wrong(what: Column | Field, value: Any, choices: set[str]) -> tuple[str, str] | None:
-    words = label(what)
+def _wrong(filled: Filled, what: Column | Field, value: Any, choices: Sequence[Any]) -> tuple[str, str] | None:
     if what.choices:
-        if same(value) in choices:
+        if as_a_sheet_has_it(value) in map(as_a_sheet_has_it, choices):
             return None
+        if like := [choice for choice in choices if same(choice) == same(value)]:
+            sentence = f"{what.words}: a space in it is not that of {like[0]!r} in the list: choose it there."
+            return MEND, sentence
         if isinstance(what.choices, str):  # a list of the user's own, that may just lack an entry
-            return ASK, f"{words}: {value!r} is not in the list it should come from."
-        return MEND, f"{words}: {value!r} is none of {', '.join(what.choices)}."
-    if what.kind == parts.DATE:
-        if not isinstance(value, datetime.date):
-            return MEND, not_a_date("").sentence if isinstance(value, str) else f"{value:g} is no day: type a date."
-    elif what.kind == parts.TIME:
-        if not isinstance(value, datetime.time):
-            return MEND, not_a_time("").sentence if isinstance(value, str) else f"{value:g} is no time of day."
-    elif what.kind not in WORDY:
-        low, high = what.limits
-        if isinstance(value, str):
-            return MEND, not_a_number("", words).sentence
-        if not low <= value <= high:
-            return MEND, f"{words} is {value:g}; it must be {low:g} to {high:g}."
-    return None
+            return ASK, f"{what.words}: {value!r} is not in the list it should come from."
+        return MEND, f"{what.words}: {value!r} is none of {', '.join(what.choices)}."
+    said = what.kind.wrong(what.words, value, what.limits, filled.season.units)
+    return (MEND, said) if said else None
 
 
 def _window(filled: Filled) -> tuple[datetime.date, datetime.date, datetime.date] | None:
@@ -144,35 +148,24 @@ def _outside(window: tuple[datetime.date, ...], day: datetime.date) -> tuple[str
     return weight, f"{day.isoformat()} is outside the season {last.year}: is the date right?"
 
 
-def of_batches(filled: Filled) -> Iterator[Remark]:
-    """Two instruments that disagree, syrup to mend."""
-    for batch in range(1, filled.rows.batches + 1):
-        yield from _instruments(filled, batch)
-        yield from _not_bottled(filled, batch)
-
-
-def _instruments(filled: Filled, batch: int) -> Iterator[Remark]:
-    season = filled.season
-    readings = filled.layout.spots[f"readings{batch}.brix"].height
-    read = [[season.value(f"readings{batch}.{key}", row) for key in ("brix", "error")] for row in range(readings)]
-    last = next((one for one in reversed(read) if all(isinstance(number, float) for number in one)), None)
-    true, own = season.value(f"check{batch}.true"), season.inputs.get("yard.hydrometer_error")
-    if last is None or not isinstance(true, float):
-        return
-    brix, error = last
-    if abs(brix - true) > abs(error) + (own if isinstance(own, float) else 0) + APART:
-        sentence = (
-            f"The thermometer said {brix:.1f} °Brix at the end of the batch, the hydrometer {true:.1f}: "
-            "is one of them, or the reading in boiling water, wrong?"
-        )
-        yield Remark(ASK, *filled.place(f"check{batch}.shows"), sentence)
-
-
-def _not_bottled(filled: Filled, batch: int) -> Iterator[Remark]:
-    state = filled.season.value(f"check{batch}.state")
-    if state in ("thin", "thick") and batch not in filled.season.inputs.get("bottles.batch", []):
-        sentence = f"It was {state} in the cup, and this batch is not bottled yet: mend it first."
-        yield Remark(ASK, *filled.place(f"check{batch}.state"), sentence)
+def of_weather(filled: Filled) -> Iterator[Remark]:
+    """Days that the log of weather leaves out; what of the rest is forecast still, a log cannot tell."""
+    rows = {
+        day: row
+        for row, day in enumerate(filled.season.inputs.get("weather.date", ()))
+        if isinstance(day, datetime.date)
+    }
+    known = sorted(rows)
+    holes = [(last, this) for last, this in zip(known, known[1:], strict=False) if (this - last).days > 1]
+    kind, units = filled.cells["weather.date"].kind, filled.season.units
+    for last, this in holes[:MOST_HOLES]:
+        first, days = kind.show(last + ONE_DAY, units), (this - last).days - 1
+        missing = f"No weather of {first}" if days == 1 else f"No weather of {days} days from {first} on"
+        sentence = f"{missing}: frosts and warmth of that time are not known."
+        yield Remark(ASK, *filled.place("weather.date", rows[this]), sentence)
+    if len(holes) > MOST_HOLES:
+        sheet, _ = filled.place("weather.date")
+        yield Remark(ASK, sheet, "", f"The days have {len(holes) - MOST_HOLES} more holes.")
 
 
 def of_own(filled: Filled) -> Iterator[Remark]:
@@ -188,5 +181,5 @@ def of_own(filled: Filled) -> Iterator[Remark]:
         if sheet == newcomer.TITLE:
             continue
         yield Remark(TELL, sheet, "", "A sheet of your own: not reckoned with; convert and handover copy what it says.")
-    for words in filled.contents.besides:
+    for words in filled.besides():
         yield Remark(TELL, "", "", f"The workbook holds {words}: not read, and not copied.")

@@ -6,23 +6,22 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from sheetfuncs.files import Refused, new_file
+from sheetfuncs.files import Refused
 from sheetfuncs.formulas.vocabulary import PLACE
 from sheetfuncs.workbook import example
+from sheetfuncs.workbook.commands.new.length import metres
 from sheetfuncs.workbook.commands.new.log import read_log
-from sheetfuncs.workbook.model.kinds import typed
-from sheetfuncs.workbook.model.parts import DATE, MOST_ROWS, Rows, Units
+from sheetfuncs.workbook.commands.target import target, write
+from sheetfuncs.workbook.commands.weather import weather_inputs
+from sheetfuncs.workbook.model.kinds import DATE
+from sheetfuncs.workbook.model.parts import MOST_ROWS, Rows
+from sheetfuncs.workbook.model.systems import Units, unit_system
 from sheetfuncs.workbook.season import Season
-from sheetfuncs.workbook.sheets.season import LEDGER
-
-UNACCOUNTED = LEDGER.index("Not accounted for")
 
 
 def new(options: argparse.Namespace) -> int:
     """Write a season workbook and print its sums."""
-    path = Path(options.file)
-    if path.suffix.lower() != ".xlsx":
-        raise Refused(f"{path}: a season workbook is an .xlsx file; end the name with .xlsx")
+    path = target(options.file, options.replace)
     system = unit_system(options.units)
     typed: dict[str, Any] = {}
     if options.season is not None:
@@ -31,6 +30,7 @@ def new(options: argparse.Namespace) -> int:
         typed["yard.year"] = options.season
     if options.elevation is not None:
         typed["yard.elevation"] = elevation(options.elevation, system)
+    typed |= weather_inputs(options, system)
     rows = Rows()
     if options.collection is not None:
         log = read_log(Path(options.collection))
@@ -41,12 +41,13 @@ def new(options: argparse.Namespace) -> int:
     if options.rows is not None:
         if not 1 <= options.rows <= MOST_ROWS:
             raise Refused(f"--rows {options.rows}: give a number from 1 to {MOST_ROWS:,}")
-        rows = Rows().scaled(options.rows)
-    with new_file(path, options.replace) as part:
-        season = season_of(system, rows, typed, options.example)
-        season.write(part, options.edition)
-    print("\n".join(sums(season)))
-    print(f"written: {path}")
+        rows = Rows().scaled(max(options.rows, len(typed.get("collection.date", ()))))
+    rows = rows._replace(days=max(rows.days, len(typed.get("weather.date", ()))))
+    season = season_of(system, rows, typed, options.example)
+    season.compute()
+    lines = sums(season)
+    kept = write(season, path, options.edition, options.replace)
+    print("\n".join([*lines, *kept, f"written: {path}"]))
     return 0
 
 
@@ -58,30 +59,14 @@ def season_of(system: str, rows: Rows, typed: dict[str, Any], with_example: bool
     return Season(system, example.inputs(empty.sheets, system, mistakes) | typed, rows)
 
 
-def unit_system(word: str) -> str:
-    """The system that `--units` names."""
-    known = {"us": "US", "metric": "metric"}
-    if word.casefold() not in known:
-        raise Refused(f"--units {word}: there is no such unit system; choose us or metric")
-    return known[word.casefold()]
-
-
 def elevation(text: str, system: str) -> float:
     """An elevation such as "650 ft" or "200 m" in the workbook's unit; a bare number is in it already."""
-    import pint  # a third of a second: only where a unit is typed
-
     unit = PLACE.quantity.unit(system)
-    registry: Any = pint.UnitRegistry()
-    try:
-        given = registry.Quantity(text)
-        value = given.magnitude if given.dimensionless else given.to(unit.pint).magnitude
-        value = float(value)
-    except (pint.PintError, ValueError, TypeError, AttributeError, SyntaxError) as error:
-        raise Refused(f"--elevation {text!r}: not a height ({error}); write it as '650 ft' or '200 m'") from None
+    value = unit.out_of_si(metres("--elevation", text, unit.symbol))
     low, high = PLACE.limits(system)
     if not low <= value <= high:
-        raise Refused(f"--elevation {text!r}: it must be {PLACE.range_words(system)}")
-    return round(value, 1)
+        raise Refused(f"--elevation {text[:60]!r}: it must be {PLACE.range_words(system)}")
+    return float(round(value, 1))
 
 
 def sums(season: Season) -> list[str]:
@@ -101,12 +86,13 @@ def sums(season: Season) -> list[str]:
         ("sap collected", f"{number('season.sap', v)} at {number('season.brix', '°Brix', 2)}"),
         ("syrup in that sap", f"{number('season.expected', v, 2)} at the target"),
         ("syrup bottled", number("season.bottled", v, 2)),
-        ("syrup waiting in store", number("now.syrup_number", v, 2)),
-        ("sugar unaccounted for", f"{season.value('ledger.mass', UNACCOUNTED):,.2f} {units.mass}"),
+        ("syrup waiting in store", number("store.syrup", v, 2)),
+        ("sugar", season.value("sugar.said")),
+        ("next", season.value("now.next")),
         ("boil first", season.value("now.first")),
         ("finishing reading", season.value("now.reading")),
         ("hours", season.value("now.boil")),
-        ("fuel", season.value("now.fuel_words")),
+        ("fuel", season.value("now.fuel")),
         ("will it run", season.value("now.run")),
         ("taps", season.value("now.pull")),
     ]
@@ -116,4 +102,4 @@ def sums(season: Season) -> list[str]:
 
 def _day(serial: Any) -> str:
     """A spreadsheet's day as a date."""
-    return str(typed(DATE, serial) or "")
+    return str(DATE.parse(serial) or "")

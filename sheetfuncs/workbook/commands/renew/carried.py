@@ -8,15 +8,17 @@ import re
 from collections.abc import Iterator
 from typing import Any, NamedTuple
 
-from sheetfuncs.workbook.commands.check.typed import label
-from sheetfuncs.workbook.model.kinds import FIRST_DAY, LONGEST
+from sheetfuncs.workbook.model.days import FIRST_DAY, serial
+from sheetfuncs.workbook.model.kinds import LONGEST
 from sheetfuncs.workbook.model.parts import Plain
-from sheetfuncs.workbook.read.contents import At, serial
+from sheetfuncs.workbook.read.contents import At
 from sheetfuncs.workbook.read.filled import Filled, address, plain
 
 HEADINGS = ("From the sheet", "Cell", "In the row of", "Under the heading", "What stood there", "Because")
 LONGEST_TITLE = 31
+OLDER = "an older make of the workbook asked for it"
 OWN, NOTE, OVER = "a cell of your own", "a note on the cell", "typed over a formula, which is back"
+NO_VALUE = "a formula without its value, which no program has computed"
 
 
 class Line(NamedTuple):
@@ -31,18 +33,25 @@ class Line(NamedTuple):
 
 
 class Carried:
-    """What is carried from a workbook; the list stands on a sheet of this title, and some sheets are made anew."""
+    """What is carried from a workbook; the list stands on a sheet of this title, and some sheets are made anew.
 
-    def __init__(self, filled: Filled, title: str, anew: tuple[str, ...] = ()) -> None:
+    What is carried `besides`, from another copy of the workbook, is not carried twice.
+    """
+
+    def __init__(self, filled: Filled, title: str, anew: tuple[str, ...] = (), besides: Carried | None = None) -> None:
         self.filled = filled
         self.frames: dict[str, tuple[dict[int, int], dict[int, int]]] = {}
-        self.lines = [*self._own(), *self._typed_over(), *self._notes()]
+        self.lines = [*self._older(), *self._own(), *self._typed_over(), *self._without_value(), *self._notes()]
         self.own = [sheet for sheet in filled.own_sheets() if sheet not in anew]
         titles = {sheet.title.casefold() for sheet in filled.season.sheets} | {one.casefold() for one in anew}
-        self.sheets = [
-            Plain(
-                _free(own, titles), {at: plain_value(plain(cell)) for at, cell in filled.contents.sheets[own].items()}
-            )
+        if besides:
+            titles |= {sheet.title.casefold() for sheet in besides.sheets}
+            there = {(line.sheet, line.row, line.heading, line.value) for line in besides.lines}
+            self.lines = [line for line in self.lines if (line.sheet, line.row, line.heading, line.value) not in there]
+            theirs = besides.filled.contents.sheets
+            self.own = [own for own in self.own if own not in besides.own or filled.contents.sheets[own] != theirs[own]]
+        self.sheets: list[Plain] = [
+            Plain(free(own, titles), {at: plain_value(plain(cell)) for at, cell in filled.contents.sheets[own].items()})
             for own in self.own
         ]
         if self.lines:
@@ -50,7 +59,7 @@ class Carried:
             cells = {
                 (row, column): plain_value(value) for row, line in enumerate(rows) for column, value in enumerate(line)
             }
-            self.sheets.append(Plain(_free(title, titles), cells))
+            self.sheets.append(Plain(free(title, titles), cells))
 
     def told(self) -> Iterator[str]:
         """What was carried and what could not be, a line each."""
@@ -59,8 +68,13 @@ class Carried:
         if self.lines:
             words = "1 cell" if len(self.lines) == 1 else f"{len(self.lines)} cells"
             yield f"listed on the sheet {self.sheets[-1].title!r}: {words} that belong to no column of ours"
-        for what in self.filled.contents.besides:
+        for what in self.filled.besides():
             yield f"not copied: {what}"
+
+    def _older(self) -> Iterator[Line]:
+        for left in self.filled.left:
+            if left.place:
+                yield self._line(left.place.sheet, left.place.at, left.value, OLDER)
 
     def _own(self) -> Iterator[Line]:
         for own in self.filled.own_cells():
@@ -68,11 +82,17 @@ class Carried:
 
     def _typed_over(self) -> Iterator[Line]:
         for name, what in self.filled.cells.items():
-            for offset, at in enumerate(self.filled.spots(name) if what.formula else ()):
+            for offset, place in enumerate(self.filled.spots(name) if what.formula else ()):
                 cell = self.filled.cell(name, offset)
-                if at and not cell.formula and cell.value is not None and name not in self.filled.season.inputs:
-                    line = self._line(self.filled.sheet_of(name), at, cell.value, OVER)
-                    yield line._replace(heading=label(what))
+                if place and not cell.formula and cell.value is not None and name not in self.filled.season.inputs:
+                    yield self._line(*place, cell.value, OVER)._replace(heading=what.words)
+
+    def _without_value(self) -> Iterator[Line]:
+        for name, what in self.filled.cells.items():
+            for offset, place in enumerate(self.filled.spots(name) if what.typed else ()):
+                cell = self.filled.cell(name, offset)
+                if place and cell.formula and cell.value is None:
+                    yield self._line(*place, plain(cell), NO_VALUE)._replace(heading=what.words)
 
     def _notes(self) -> Iterator[Line]:
         for (sheet, at), text in self.filled.contents.notes.items():
@@ -121,7 +141,7 @@ def plain_value(value: Any) -> Any:
     return value[:LONGEST] if isinstance(value, str) else value
 
 
-def _free(title: str, taken: set[str]) -> str:
+def free(title: str, taken: set[str]) -> str:
     """A title that a sheet may have and no other has."""
     wanted = re.sub(r"[\[\]:*?/\\\x00-\x1f]", " ", title).strip(" '")[:LONGEST_TITLE] or "Sheet"
     number, found = 2, wanted

@@ -4,23 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from html import escape
-from typing import TYPE_CHECKING
 
 from sheetfuncs import __version__
 from sheetfuncs.workbook.commands.report import svg
+from sheetfuncs.workbook.commands.report.records import Section, Told
 from sheetfuncs.workbook.model.parts import Chart
 from sheetfuncs.workbook.season import Season
 
-if TYPE_CHECKING:
-    from sheetfuncs.workbook.commands.report.report import Section, Told
-
-TABLES_FIRST = 2  # the totals and where the sugar went; then come the charts
+TABLES_FIRST = 3  # the story, the shelf, the totals; then come the charts
 
 STYLE = """
-:root { --paper: #fffdf8; --ink: #222222; --quiet: #666666; --rule: #ddd5cb; --first: #4a3728; --second: #b3701a;
-  --head: #f3ece2; color-scheme: light dark; }
+:root { --paper: #fffdf8; --ink: #222222; --quiet: #666666; --rule: #ddd5cb; --first: #4a3728; --second: #a3600f;
+  --third: #4d6c6c; --head: #f3ece2; color-scheme: light dark; }
 @media (prefers-color-scheme: dark) { :root { --paper: #1d1a17; --ink: #eee8df; --quiet: #a89f94; --rule: #453d36;
-  --first: #d8b48c; --second: #e0983b; --head: #2b2621; } }
+  --first: #d8b48c; --second: #e0983b; --third: #9fc0c0; --head: #2b2621; } }
 * { box-sizing: border-box; }
 body { margin: 0 auto; padding: 1.2rem; max-width: 70rem; background: var(--paper); color: var(--ink);
   font: 15px/1.45 system-ui, sans-serif; }
@@ -30,11 +27,16 @@ p { margin: .2rem 0; } .quiet { color: var(--quiet); } .warning { font-weight: b
 table { border-collapse: collapse; } th, td { padding: .18rem .7rem .18rem 0; vertical-align: top; text-align: right; }
 td { border-top: 1px solid var(--rule); } th { background: var(--head); font-weight: 600; }
 th.left, td.left { text-align: left; } th:first-child, td:first-child { padding-left: .5rem; }
-@media screen { td { white-space: nowrap; } }
+td:not(.left) { white-space: nowrap; }
+td:last-child, .told td { min-width: 9rem; }
+.told td:first-child { white-space: nowrap; min-width: 0; }
+@media (max-width: 600px) { body { padding: .8rem; font-size: 16px; } table { font-size: 14px; }
+  svg text { font-size: 16px; } }
 .charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: 1rem; }
 @page { margin: 12mm; }
 @media print { :root { --paper: #ffffff; --ink: #000000; --quiet: #444444; --rule: #bbbbbb; --first: #4a3728;
-  --second: #b3701a; --head: #eeeeee; } body { padding: 0; font-size: 9.5pt; } .wide { overflow: visible; }
+  --second: #a3600f; --third: #4d6c6c; --head: #eeeeee; } body { padding: 0; font-size: 9.5pt; }
+  .wide { overflow: visible; }
   table { font-size: 7.5pt; } th, td { padding-right: .45rem; } h2 { break-after: avoid; }
   figure, tr { break-inside: avoid; } .charts { grid-template-columns: 1fr 1fr; } }
 figure { margin: 0; } figcaption { font-weight: 600; margin-bottom: .2rem; }
@@ -44,11 +46,15 @@ figure { margin: 0; } figcaption { font-weight: 600; margin-bottom: .2rem; }
 def html(told: Sequence[Told], sections: Sequence[Section], warnings: Sequence[str]) -> str:
     """The whole page."""
     title = escape(", ".join(one.name for one in told))
-    body = [f"<h1>{title}</h1>", *(f'<p class="warning">{escape(words)}</p>' for words in warnings)]
+    body = ["<main>", f"<h1>{title}</h1>", *(f'<p class="warning">{escape(words)}</p>' for words in warnings)]
     parts = [[f"<h2>{escape(section.title)}</h2>", *_table(section)] for section in sections]
     for part in (*parts[:TABLES_FIRST], list(_charts(told)), *parts[TABLES_FIRST:]):
         body += part
-    body.append(f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p>')
+    body.append("</main>")
+    body.append(
+        "<footer>"
+        f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p></footer>'
+    )
     head = [
         "<!doctype html>",
         '<html lang="en">',
@@ -61,7 +67,8 @@ def html(told: Sequence[Told], sections: Sequence[Section], warnings: Sequence[s
 
 
 def _table(section: Section) -> Iterator[str]:
-    yield '<div class="wide"><table>'
+    words = escape(section.title)
+    yield f'<div class="wide" tabindex="0" role="region" aria-label="{words}: table"><table{_told(section)}>'
     if any(section.headings):
         yield "<tr>" + "".join(map(_cell, ["th"] * len(section.left), section.headings, section.left)) + "</tr>"
     for row in section.rows:
@@ -69,8 +76,14 @@ def _table(section: Section) -> Iterator[str]:
     yield "</table></div>"
 
 
+def _told(section: Section) -> str:
+    return ' class="told"' if len(section.left) == 2 and all(section.left) else ""
+
+
 def _cell(tag: str, text: str, left: bool) -> str:
-    return f"<{tag}{' class=left' if left else ''}>{escape(text)}</{tag}>"
+    tag = "td" if tag == "th" and not text else tag
+    scope = ' scope="col"' if tag == "th" else ""
+    return f"<{tag}{scope}{' class=left' if left else ''}>{escape(text)}</{tag}>"
 
 
 def _charts(told: Sequence[Told]) -> Iterator[str]:
@@ -93,7 +106,7 @@ def _charts(told: Sequence[Told]) -> Iterator[str]:
 
 
 def _of_season(season: Season) -> Iterator[Chart]:
-    """The charts of the Season sheet first."""
-    sheets = sorted(season.sheets, key=lambda sheet: sheet.title != "Season")
+    """Those of the sheet Charts first."""
+    sheets = sorted(season.sheets, key=lambda sheet: sheet.title != "Charts")
     for sheet in sheets:
         yield from (block for block in sheet.blocks if isinstance(block, Chart))

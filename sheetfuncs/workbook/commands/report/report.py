@@ -5,52 +5,42 @@ from __future__ import annotations
 import argparse
 from collections.abc import Iterator, Sequence
 from pathlib import Path
-from typing import NamedTuple
 
-from sheetfuncs.files import Refused, new_file
+from sheetfuncs.files import Refused, ends, new_file, writable
 from sheetfuncs.workbook.commands.check.check import check_filled
+from sheetfuncs.workbook.commands.renew.story import words
 from sheetfuncs.workbook.commands.report import page
-from sheetfuncs.workbook.model.kinds import WORDY, show
+from sheetfuncs.workbook.commands.report import told as told_in_order
+from sheetfuncs.workbook.commands.report.records import Section, Told
+from sheetfuncs.workbook.commands.target import refuse_source
 from sheetfuncs.workbook.model.measures import all_converted
 from sheetfuncs.workbook.model.parts import MEND, Column, Fields, Sheet, Table
 from sheetfuncs.workbook.read.filled import Filled
+from sheetfuncs.workbook.read.filled import read as read_file
 from sheetfuncs.workbook.season import Season
 
+SHELF = ("batch", "date", "jar", "filled", "taste", "given", "cold", "grade", "until")  # of Bottles
 TOLD = "Season"  # the sheet that a report tells
+WORDS = "words"  # its table of words; those of the logs join them
 AT_ONCE = 12  # seasons side by side
-
-
-class Told(NamedTuple):
-    """A workbook's season: its name, computed, and how many things in it must be mended."""
-
-    name: str
-    season: Season
-    to_mend: int
-
-
-class Section(NamedTuple):
-    """A part of a report: a title, headings, and rows of words; `left` says which columns are words."""
-
-    title: str
-    headings: Sequence[str]
-    left: Sequence[bool]
-    rows: Sequence[Sequence[str]]
 
 
 def report(options: argparse.Namespace) -> int:
     """Tell the seasons of workbooks, and write the page if one is wanted."""
     if len(options.files) > AT_ONCE:
         raise Refused(f"report: {len(options.files)} workbooks; at most {AT_ONCE} stand side by side")
+    out = None if options.html is None else ends(Path(options.html), "the page", ".html", ".htm")
+    if out:
+        refuse_source(out, *options.files)
+        writable(out, options.replace)
     told = read(options.files)
-    out = Path(options.html) if options.html else None
-    if out and any(Path(file).exists() and out.exists() and out.samefile(file) for file in options.files):
-        raise Refused(f"{out}: this is a workbook that is read; choose another name for the page")
+    text = as_text(told, sections(told))
     if out:
         with new_file(out, options.replace) as part:
-            part.write_text(page.html(told, sections(told), warnings(told)), encoding="utf-8")
-    print(as_text(told, sections(told)))
-    if out:
-        print(f"\nwritten: {out}")
+            # a file's name may hold bytes that are no letters
+            part.write(page.html(told, sections(told), warnings(told)).encode(errors="backslashreplace"))
+        text += f"\n\nwritten: {out}"
+    print(text)
     return 0
 
 
@@ -58,7 +48,7 @@ def read(files: Sequence[str]) -> list[Told]:
     """The seasons of workbooks, recomputed, in the units of the first."""
     told: list[Told] = []
     for file in files:
-        filled = Filled(Path(file))
+        filled = read_file(Path(file))
         to_mend = sum(one.weight == MEND for one in check_filled(filled))
         season = filled.season
         if told and (system := told[0].season.units.system) != filled.system:
@@ -71,17 +61,34 @@ def read(files: Sequence[str]) -> list[Told]:
 def _name(filled: Filled, taken: set[str]) -> str:
     """What a season is called: its yard and year, or its file."""
     yard, year = filled.season.inputs.get("yard.name"), filled.season.inputs.get("yard.year")
-    words = [str(yard)] if yard else []
-    words += [f"{year:.0f}"] if isinstance(year, float) else []
-    name = " ".join(words) or filled.path.stem
-    return f"{name} ({filled.path.stem})" if name in taken else name
+    parts = [str(yard)] if yard else []
+    parts += [f"{year:.0f}"] if isinstance(year, float) else []
+    name = " ".join(parts) or Path(filled.file).stem
+    names = (name, f"{name} ({Path(filled.file).stem})", f"{name} ({filled.file})")
+    numbered = (f"{name} ({filled.file}, {number})" for number in range(2, AT_ONCE + 1))
+    return next(one for one in (*names, *numbered) if one not in taken)
 
 
 def sections(told: Sequence[Told]) -> list[Section]:
     """What there is to tell: of one season all of its sheet, of several what can be compared."""
     sheet = next(sheet for sheet in told[0].season.sheets if sheet.title == TOLD)
-    found = _side_by_side(told, sheet) if len(told) > 1 else _alone(told[0].season, sheet)
+    found = _side_by_side(told, sheet) if len(told) > 1 else [*_whole(told[0].season), *_alone(told[0].season, sheet)]
     return [section for section in found if section.rows]
+
+
+def _whole(season: Season) -> Iterator[Section]:
+    """The season in order, and what stands on the shelf."""
+    yield Section("The season in order", ["Day", "What happened"], [True, True], told_in_order.story(season))
+    bottles = next(block for sheet in season.sheets for block in sheet.blocks if getattr(block, "key", "") == "bottles")
+    assert isinstance(bottles, Table)
+    columns = [column for column in bottles.columns if column.key in SHELF]
+    rows = [
+        [column.kind.show(season.shown(f"bottles.{column.key}", row), season.units) for column in columns]
+        for row in range(bottles.rows)
+        if season.shown("bottles.filled", row)
+    ]
+    left = [column.kind.wordy for column in columns]
+    yield Section("On the shelf", [column.title(season.units) for column in columns], left, rows)
 
 
 def _alone(season: Season, sheet: Sheet) -> Iterator[Section]:
@@ -89,15 +96,17 @@ def _alone(season: Season, sheet: Sheet) -> Iterator[Section]:
     for block in sheet.blocks:
         if isinstance(block, Fields):
             yield _totals([season], block, ["", ""])
+        elif block is sheet.block(WORDS):
+            yield Section("Words to the next keeper", [""], [True], [[line] for line in words(season)])
         elif isinstance(block, Table):
             columns = [column for column in block.columns if not column.hidden]
             rows = [
-                [show(column.kind, season.shown(f"{block.key}.{column.key}", row), units) for column in columns]
+                [column.kind.show(season.shown(f"{block.key}.{column.key}", row), units) for column in columns]
                 for row in range(block.rows)
             ]
             told = [row for row in rows if any(_says(column, text) for column, text in zip(columns, row, strict=True))]
-            left = [column.kind in WORDY for column in columns]
-            yield Section(block.title, [column.heading for column in columns], left, told)
+            left = [column.kind.wordy for column in columns]
+            yield Section(block.title, [column.title(units) for column in columns], left, told)
 
 
 def _says(column: Column, text: str) -> bool:
@@ -110,25 +119,25 @@ def _side_by_side(told: Sequence[Told], sheet: Sheet) -> Iterator[Section]:
     for block in sheet.blocks:
         if isinstance(block, Fields):
             yield _totals(seasons, block, ["", *(one.name for one in told)])
-        elif isinstance(block, Table) and block.columns[0].fixed and block.columns[0].kind in WORDY:
-            words, number = block.columns[:2]
+        elif isinstance(block, Table) and block.columns[0].fixed and block.columns[0].kind.wordy:
+            names, number = block.columns[:2]
             rows = [
                 [
                     str(text),
-                    *(show(number.kind, one.shown(f"{block.key}.{number.key}", row), one.units) for one in seasons),
+                    *(number.kind.show(one.shown(f"{block.key}.{number.key}", row), one.units) for one in seasons),
                 ]
-                for row, text in enumerate(words.fixed)
+                for row, text in enumerate(names.fixed)
             ]
-            title = f"{block.title}, {number.heading}"
-            yield Section(title, [words.heading, *(one.name for one in told)], [True] + [False] * len(told), rows)
+            title = f"{block.title}, {number.title(seasons[0].units)}"
+            yield Section(title, [names.heading, *(one.name for one in told)], [True] + [False] * len(told), rows)
 
 
 def _totals(seasons: Sequence[Season], block: Fields, headings: Sequence[str]) -> Section:
     """Labelled cells, a column a season; what a number is counted in stands last."""
     rows = []
     for field in block.fields:
-        texts = [show(field.kind, season.shown(f"{block.key}.{field.key}"), season.units) for season in seasons]
-        note = field.note
+        texts = [field.kind.show(season.shown(f"{block.key}.{field.key}"), season.units) for season in seasons]
+        note = field.full_note(seasons[0].units)
         if field.beside:
             note = str(seasons[0].shown(f"{block.key}.{field.beside.key}") or "")
         if any(texts):
