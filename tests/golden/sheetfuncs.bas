@@ -8,6 +8,10 @@ Private Const PYTHON_MODULE As String = "sheetfuncs.hosts.excel"
 Private Const FUNCTION_CATEGORY As String = "Maple sugaring"
 Private Const LEFT_OUT As String = "(left out)"
 
+' Why Python last did not answer. Waiting for a Python that is not there takes a minute or two: while
+' this holds a reason no cell asks again. sheetfuncs_check does, and so does opening the workbook anew.
+Private silence As String
+
 Public Function AIR_PRESSURE(Optional elevation, Optional units)
     AIR_PRESSURE = Answer("AIR_PRESSURE", Array(elevation, units))
 End Function
@@ -498,21 +502,42 @@ Private Sub Describe(ByVal called As String, ByVal words As String, ParamArray a
         Description:=words, Category:=FUNCTION_CATEGORY, ArgumentDescriptions:=helps
 End Sub
 
-' Run this when every cell shows #VALUE!: it says whether Python answers, and if not, why.
+' Run this when every cell shows #VALUE!: it asks Python anew, and says whether it answers and if not, why.
 Public Sub sheetfuncs_check()
-    Dim version As String
+    Dim words As String
+    words = Asked()
+    If silence = "" Then Application.CalculateFull
+    MsgBox words, IIf(silence = "", vbInformation, vbExclamation)
+End Sub
+
+Private Function Asked() As String
+    Dim before As String
+    before = silence
     On Error GoTo failed
-    version = XLPy.Str(XLPy.GetAttr(XLPy.Module("sheetfuncs"), "__version__"))
-    MsgBox "Python answers: sheetfuncs " & version & " is at work.", vbInformation
-    Exit Sub
+    Asked = "Python answers: sheetfuncs " & XLPy.Str(XLPy.GetAttr(XLPy.Module("sheetfuncs"), "__version__")) & _
+        " is at work. All cells are computed anew."
+    silence = ""
+    If before <> "" Then Asked = Asked & vbCrLf & "Before, it did not answer: " & before
+    Exit Function
 failed:
-    MsgBox "Python does not answer: " & Err.Description, vbExclamation
+    Remember Err.Description
+    Asked = "Python does not answer: " & silence & vbCrLf & _
+        "Until it does every cell says #VALUE! at once. Mend the cause and run this again."
+End Function
+
+Private Sub Remember(ByVal reason As String)
+    silence = reason
+    If silence = "" Then silence = "no reason was given"
 End Sub
 
 ' One call: ranges go to Python as their values, and error texts come back as errors.
 Private Function Answer(ByVal called As String, ByVal given As Variant) As Variant
     Dim sent() As Variant, result As Variant
     Dim i As Long, j As Long, last As Long
+    If silence <> "" Then
+        Answer = CVErr(2015)
+        Exit Function
+    End If
     On Error GoTo failed
     ReDim sent(LBound(given) To UBound(given))
     For i = LBound(given) To UBound(given)
@@ -524,7 +549,9 @@ Private Function Answer(ByVal called As String, ByVal given As Variant) As Varia
             sent(i) = given(i)
         End If
     Next i
+    On Error GoTo silent
     result = XLPy.CallUDF(PYTHON_MODULE, called, sent)
+    On Error GoTo failed
     If Not IsArray(result) Then
         Answer = Shown(result)
         Exit Function
@@ -544,6 +571,8 @@ Private Function Answer(ByVal called As String, ByVal given As Variant) As Varia
     Next i
     Answer = result
     Exit Function
+silent:
+    Remember Err.Description
 failed:
     Answer = CVErr(2015)
 End Function
