@@ -1,8 +1,39 @@
-"""Random tests draw the same examples on every run: a failure in one place fails everywhere."""
+"""What holds for every test: random ones draw alike on every run, and what shares a costly fixture runs together.
+
+Modules that share a running LibreOffice name it in a mark, `pytest.mark.xdist_group`: one worker runs all of them.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+import pytest
 from hypothesis import settings
+
+from tests.tools.calc_office import OLDEST, Office, own_folder, with_addin
 
 settings.register_profile("same", derandomize=True, database=None, deadline=None)
 settings.load_profile("same")
+
+
+@pytest.hookimpl(tryfirst=True)  # before xdist reads the groups
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """A file runs in one worker, its tests of each host in one; a test that names a group of its own keeps it."""
+    for item in items:
+        if item.get_closest_marker("xdist_group") is None:
+            host = item.callspec.params.get("host", "") if hasattr(item, "callspec") else ""
+            item.add_marker(pytest.mark.xdist_group(f"{item.path.name} {host}".strip()))
+
+
+@pytest.fixture(scope="session")
+def plain_office() -> Iterator[Office]:
+    """LibreOffice without our add-in."""
+    with own_folder() as folder:
+        yield Office(folder)
+
+
+@pytest.fixture(scope="session")
+def addin_office() -> Iterator[Office]:
+    """LibreOffice with our add-in installed."""
+    with with_addin(OLDEST) as made:
+        yield made

@@ -19,11 +19,36 @@ MAY_IMPORT = {
     "__init__": {"science", "formulas"},
     "science": set(),
     "formulas": {"science"},
-    "hosts": {"science", "formulas", "files"},
-    "workbook": {"science", "formulas", "hosts", "files"},
+    "hosts": {"science", "formulas", "files", "folders"},
     "arrays": {"formulas", "hosts"},
+    "weather": {"science", "formulas", "files"},
+    "workbook": {"science", "formulas", "hosts", "weather", "files", "bounded", "folders"},
     "files": set(),
-    "cli": {"science", "formulas", "hosts", "workbook", "files"},
+    "folders": {"files"},
+    "bounded": set(),
+    "ending": {"files"},
+    "cli": {"science", "formulas", "hosts", "weather", "workbook", "files", "bounded", "ending"},
+}
+# The same inside `workbook`.  A season stands above `write`, since the engine computes a written workbook;
+# and below `read`, since what is read back is a season.
+INSIDE = {
+    "model": set(),
+    "sheets": {"model"},
+    "write": {"model"},
+    "example": {"model"},
+    "season": {"model", "sheets", "write"},
+    "read": {"model", "sheets", "season"},
+    "commands": {"model", "sheets", "write", "example", "season", "read"},
+}
+# What commands share; nothing else of one command is used by another.
+SHARED = {
+    "target": "the workbook that is written",
+    "weather": "saved weather as typed cells",
+    "check.check": "a report counts what must be mended",
+    "check.typed": "what of the typed cells was not understood",
+    "renew.carried": "what has no place in a new workbook",
+    "renew.told": "what was not found or not understood, and what was carried",
+    "renew.story": "what was written down along the way, for the next keeper",
 }
 HEAVY = ("pint", "openpyxl", "xlsxwriter", "xlwings", "ironcalc", "numpy", "pandas")
 # These enter the Calc add-in and run on the Python that LibreOffice brings along.
@@ -60,10 +85,44 @@ def test_imports_point_one_way(path):
     assert ours <= MAY_IMPORT[part] | {part}
 
 
+def of_workbook(name: str) -> str:
+    """A module's name inside `workbook`; "" for any other."""
+    return name.removeprefix("sheetfuncs.workbook.") if name.startswith("sheetfuncs.workbook.") else ""
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if of_workbook(named(path))], ids=named)
+def test_imports_inside_workbook_point_one_way(path):
+    part = of_workbook(named(path)).partition(".")[0]
+    ours = {of_workbook(name).partition(".")[0] for name in imported(path)} - {""}
+    assert ours <= INSIDE[part] | {part}
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if ".commands." in named(path)], ids=named)
+def test_commands_share_what_is_named_as_shared(path):
+    command = of_workbook(named(path)).split(".")[1]
+    theirs = {of_workbook(name).removeprefix("commands.") for name in module_names(path) if ".commands." in name}
+    assert {name for name in theirs if name.split(".")[0] != command} <= set(SHARED)
+
+
+def module_names(path: Path) -> set[str]:
+    """The modules of ours that a file imports, without what it takes out of them; all know the version."""
+    ours = {named(module) for module in MODULES} - {"sheetfuncs"}
+    return {name if name in ours else name.rpartition(".")[0] for name in imported(path)} & ours
+
+
+def test_there_is_no_circle():
+    imports = {named(path): module_names(path) for path in MODULES}
+    while leaves := {name for name, needed in imports.items() if not needed & imports.keys()}:
+        imports = {name: needed for name, needed in imports.items() if name not in leaves}
+    assert not set(imports)
+
+
 @pytest.mark.parametrize("library", ["xlsxwriter", "openpyxl"])
-def test_one_module_writes_workbooks_and_one_reads_them(library):
-    users = {named(path) for path in MODULES for name in imported(path) if name.split(".")[0] == library}
-    assert len(users - {named(path) for path in MODULES if part_of(path) == "hosts"}) <= 1, users
+def test_one_folder_writes_workbooks_and_one_reads_them(library):
+    users = {
+        named(path).rpartition(".")[0] for path in MODULES for name in imported(path) if name.split(".")[0] == library
+    }
+    assert len(users - {named(path).rpartition(".")[0] for path in MODULES if part_of(path) == "hosts"}) <= 1, users
 
 
 def test_two_modules_need_numpy_and_none_pandas():
@@ -73,6 +132,14 @@ def test_two_modules_need_numpy_and_none_pandas():
         "sheetfuncs.arrays"
     ]
     assert not [name for name, found in users.items() if "pandas" in found]
+
+
+@pytest.mark.parametrize("path", sorted((PACKAGE / "weather").glob("*.py")), ids=named)
+def test_weather_comes_from_files_alone(path):
+    """The standard library without what reaches the network, and defusedxml."""
+    tops = {name.split(".")[0] for name in imported(path)}
+    assert tops <= {*sys.stdlib_module_names, "sheetfuncs", "defusedxml"}
+    assert not tops & {"socket", "ssl", "http", "urllib", "ftplib", "asyncio", "subprocess"}
 
 
 def test_import_sheetfuncs_loads_nothing_heavy():
@@ -91,3 +158,10 @@ def test_what_enters_the_addin_keeps_to_python_3_9_and_its_own_library(path):
     for name in imported(path):
         top = name.split(".")[0]
         assert top == "sheetfuncs" or top in sys.stdlib_module_names
+
+
+def test_no_module_of_tests_imports_another():
+    """What they share stands in tests/tools and in fixtures."""
+    tests = Path(__file__).parent
+    found = {path.name: [name for name in imported(path) if ".test_" in name] for path in tests.rglob("test_*.py")}
+    assert not {name: names for name, names in found.items() if names}

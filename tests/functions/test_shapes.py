@@ -53,7 +53,10 @@ def test_a_larger_pan_is_never_slower_and_never_jumps(area, more):
 def test_the_spread_grows_with_each_doubt(brix, water, error, more):
     reading = FINISH_READING(brix, water, "metric")
     assume(reading <= 148.0)
-    spreads = [BRIX_BY_BOIL_SPREAD(reading, water, error, word, "metric") for word in WATER_FROM]
+    spreads = [
+        BRIX_BY_BOIL_SPREAD(reading, water, error, word, "metric")  # type: ignore[arg-type] # each is one of its words
+        for word in WATER_FROM
+    ]
     assert spreads == sorted(spreads)
     assert BRIX_BY_BOIL_SPREAD(reading, water, error + more, "today", "metric") >= spreads[0] - 1e-9
 

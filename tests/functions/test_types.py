@@ -17,8 +17,9 @@ import pytest
 
 import sheetfuncs
 from sheetfuncs import FINISH_TEMP, LeftOut
+from sheetfuncs.formulas.card import Number
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Number, define
+from sheetfuncs.formulas.define import define
 from sheetfuncs.formulas.quantities import SUGAR, SYSTEMS, number
 from tests.tools.arguments import FACES, example
 from tests.tools.stubs import stubs
@@ -144,7 +145,7 @@ def test_source_and_relation_can_be_seen(function):
 
 def test_a_traceback_shows_the_line():
     with pytest.raises(LeftOut) as refused:
-        FINISH_TEMP(66.9)
+        FINISH_TEMP(66.9)  # type: ignore[call-arg]
     shown = "".join(traceback.format_exception(refused.value))
     assert "return slowly(card, (brix, pressure, ), units)" in shown
 

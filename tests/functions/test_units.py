@@ -18,7 +18,7 @@ from sheetfuncs.formulas.quantities import SYSTEMS, Quantity
 from sheetfuncs.science.errors import FormulaError, NoSolution
 from tests.tools.arguments import FACES, with_units
 
-UNITS = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
+UNITS: Any = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
 UNITS.define("cord = 128 * foot**3")  # NIST Handbook 130: stacked
 UNITS.define("bottle = 20 * pound")  # of propane
 

@@ -37,10 +37,10 @@ DRAWN = (1.4, 1.0, 1.0, 1.0, 2.0, 1.5, 1.2)
 
 
 def test_a_season_of_eleven_lots() -> None:
-    lots = [tuple(map(float, lot.split("@"))) for lot in LOTS.split()]
+    lots = [(float(volume), float(brix)) for volume, _, brix in (lot.partition("@") for lot in LOTS.split())]
     assert sum(volume for volume, _ in lots) == 413.0
     # read to half a percent, some to a quarter: a tenth of the sugar
-    assert sum(SYRUP_FROM_SAP(*lot, 66.9) for lot in lots) == approx(sum(DRAWN), rel=0.1)
+    assert sum(SYRUP_FROM_SAP(volume, brix, 66.9) for volume, brix in lots) == approx(sum(DRAWN), rel=0.1)
 
 
 # mapleacres.com, 2018: twelve runs, 3,965 gal of sap, about 101 gal bottled.

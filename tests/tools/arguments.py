@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Card
 from sheetfuncs.formulas.quantities import SYSTEMS
-from sheetfuncs.science.maths import fifteen
 
 # Every function with each unit system it knows.
 FACES = [
@@ -19,13 +18,7 @@ FACES = [
 
 def example(card: Card, system: str) -> tuple[Any, ...]:
     """The arguments of the card's example, in a unit system; with `units` where the function takes it."""
-    values = [
-        value
-        if argument.allowed
-        else fifteen(argument.quantity.unit(system).out_of_si(argument.quantity.us.into_si(value)))
-        for argument, value in zip(card.arguments.values(), card.example[0], strict=False)
-    ]
-    return with_units(card, values, system)
+    return with_units(card, list(card.example_in(system)), system)
 
 
 def with_units(card: Card, values: list[Any], system: str) -> tuple[Any, ...]:

@@ -16,8 +16,8 @@ from typing import Any
 import numpy as np
 
 from sheetfuncs import arrays
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Card
 from sheetfuncs.science.errors import NoSolution
 from tests.tools.arguments import example
 

@@ -12,6 +12,7 @@ from __future__ import annotations
 import sys
 
 from sheetfuncs import FINISH_TEMP
+from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts.calc.builder import methods, write_addin
 from sheetfuncs.hosts.trace import inline
 from tests.tools.calc_office import Office, own_folder, write_other_addin
@@ -52,7 +53,7 @@ def seconds(office: Office, formula: str, first: float) -> float:
 
 
 def inline_formula() -> str:
-    text = inline(FINISH_TEMP.card, ["A1", "B1"])
+    text = inline(CATALOGUE["FINISH_TEMP"].card, ["A1", "B1"])
     return "=" + text.replace("_xlfn.", "").replace("_xlpm.", "p_").replace(",", ";")
 
 

@@ -38,31 +38,20 @@ def filled(runs: int) -> Season:
     def days(count: int, later: int = 0) -> list[datetime.date]:
         return [first + datetime.timedelta(days=later + number * 55 // count) for number in range(count)]
 
-    lots, boils = rows.lots, rows.boils
     inputs: dict[str, Any] = {
         "yard.year": 2026,
         "yard.elevation": 650,
-        "containers.name": ["bin"],
-        "containers.holds": [1000],
+        "places.name": ["bin"],
+        "places.holds": [1000],
         "collection.date": days(runs),
         "collection.sap": [3 + number % 5 for number in range(runs)],
         "collection.brix": [2.0] * runs,
-        "collection.container": ["bin"] * runs,
+        "collection.into": ["bin"] * runs,
         "collection.note": [f"run {number}" for number in range(runs)],
-        "storage.lot": [f"L{number}" for number in range(lots)],
-        "storage.what": ["sap"] * lots,
-        "storage.put": days(lots),
-        "storage.container": ["bin"] * lots,
-        "storage.volume": [3.0] * lots,
-        "storage.brix": [2.0] * lots,
-        "storage.used": days(lots, 1),
-        "boil.date": days(boils, 1),
-        "boil.lot_a": [f"L{2 * number}" for number in range(boils)],
-        "boil.lot_b": [f"L{2 * number + 1}" for number in range(boils)],
-        "boil.start": [datetime.time(9)] * boils,
-        "boil.end": [datetime.time(12)] * boils,
-        "boil.left": [0.5] * boils,
-        "boil.left_brix": [23.0] * boils,
+        "boil.date": days(rows.boils, 1),
+        "boil.hours": [3.0] * rows.boils,
+        "boil.rest": [0.5] * rows.boils,
+        "boil.left_brix": [23.0] * rows.boils,
     }
     return Season("US", inputs, rows, today=datetime.date(2026, 4, 1))
 

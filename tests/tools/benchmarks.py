@@ -19,8 +19,9 @@ from collections.abc import Callable
 from statistics import median
 from typing import Any
 
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Arithmetic, Card
+from sheetfuncs.formulas.define import Arithmetic
 from sheetfuncs.hosts.trace import inline, lambda_body
 from tests.tools.arguments import example
 

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 import shutil
 import subprocess
+import threading
 import zlib
+from collections.abc import Callable
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import NamedTuple
 
 from tests.tools import office
 
@@ -28,6 +32,38 @@ def run(page: Path, *options: str) -> str:
     fixed = [str(program()), "--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars"]
     done = subprocess.run([*fixed, *options, page.as_uri()], check=True, capture_output=True, text=True, timeout=120)
     return done.stdout
+
+
+class Watched(NamedTuple):
+    """What a page became in the browser, and what it asked for on the way."""
+
+    dom: str
+    asked: list[str]
+
+
+def watched(page: Callable[[str], Path]) -> Watched:
+    """Open a page that is told an address of this machine; whatever is asked for there, is noted."""
+    asked: list[str] = []
+
+    class Listener(BaseHTTPRequestHandler):
+        def do_GET(self) -> None:
+            asked.append(self.path)
+            self.send_response(204)
+            self.end_headers()
+
+        do_POST = do_GET  # noqa: N815 (the library's own name)
+
+        def log_message(self, *_: object) -> None:
+            pass
+
+    with ThreadingHTTPServer(("127.0.0.1", 0), Listener) as server:
+        threading.Thread(target=server.serve_forever, daemon=True).start()
+        try:
+            address = f"http://127.0.0.1:{server.server_port}"
+            dom = run(page(address), "--virtual-time-budget=3000", "--dump-dom")
+        finally:
+            server.shutdown()
+    return Watched(dom, asked)
 
 
 def screenshot(page: Path, target: Path, width: int, height: int, dark: bool = False) -> None:

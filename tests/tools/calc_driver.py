@@ -1,6 +1,6 @@
 """Drives LibreOffice for the tests.  Runs under a Python that has `uno`, not the tests' own.
 
-    python calc_driver.py SOFFICE PROFILE_URL
+    python calc_driver.py SOFFICE PROFILE_URL [window]
 
 It starts LibreOffice in that profile, then answers requests: a line of JSON in, `[method, ...]`,
 a line of JSON out.  When its input ends, LibreOffice is closed.
@@ -12,10 +12,12 @@ import os
 import subprocess
 import sys
 import time
+from typing import Any
 
 import uno
 from com.sun.star.beans import PropertyValue
 from com.sun.star.connection import NoConnectException
+from com.sun.star.sheet.CellFlags import FORMULA
 from com.sun.star.sheet.FillDirection import TO_BOTTOM
 from com.sun.star.sheet.FormulaResult import ERROR
 
@@ -30,10 +32,12 @@ def properties(**named):
 
 
 class Driver:
-    def __init__(self, soffice, profile):
+    def __init__(self, soffice, profile, *how):
+        self.hidden = not how
         pipe = f"sheetfuncs-{os.getpid()}"
         accept = f"--accept=pipe,name={pipe};urp"
-        command = [soffice, f"-env:UserInstallation={profile}", "--headless", "--norestore", "--nologo", accept]
+        command = [soffice, f"-env:UserInstallation={profile}", "--norestore", "--nologo", accept]
+        command += ["--headless"] if self.hidden else []
         self.process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         local = uno.getComponentContext()
         resolver = local.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", local)
@@ -44,29 +48,48 @@ class Driver:
             except NoConnectException:
                 time.sleep(0.1)
         self.desktop = self.service("com.sun.star.frame.Desktop")
-        self.document = None
+        self.document: Any = None
 
     def service(self, name):
         return self.context.ServiceManager.createInstanceWithContext(name, self.context)
 
     def close(self):
         with contextlib.suppress(Exception):  # it hangs up while it answers
+            self.document.close(True)  # or else a window asks whether to save it
             self.desktop.terminate()
         self.process.wait(60)
 
     # What can be asked for
 
     def open(self, path=None, macros=False):
-        """A new sheet, or a file; with macros allowed or not."""
+        """A new sheet, or a file; with macros allowed or not, in a window as its user has chosen."""
         if self.document is not None:
             self.document.close(True)
         url = uno.systemPathToFileUrl(path) if path else "private:factory/scalc"
-        allowed = properties(Hidden=True, MacroExecutionMode=4 if macros else 0)
+        allowed = properties(Hidden=self.hidden, MacroExecutionMode=4 if macros else 0 if self.hidden else 3)
         self.document = self.desktop.loadComponentFromURL(url, "_blank", 0, allowed)
+
+    def show(self, title, width, height, bare=False):
+        """Bring a sheet into the window, so large; bare: cells alone, as on a phone."""
+        controller = self.document.CurrentController
+        controller.Frame.LayoutManager.setVisible(not bare)
+        controller.Frame.ContainerWindow.setPosSize(0, 0, width, height, 15)  # all four
+        for part in ("ColumnRowHeaders", "SheetTabs", "VerticalScrollBar", "HorizontalScrollBar"):
+            setattr(controller, f"Has{part}", not bare)
+        sheet = self.document.Sheets.getByName(title)
+        controller.setActiveSheet(sheet)
+        controller.select(sheet.getCellByPosition(0, 0))
+        toolkit = self.service("com.sun.star.awt.Toolkit")
+        for _ in range(3):
+            time.sleep(0.15)
+            toolkit.processEventsToIdle()
 
     def basic(self, modules):
         """Put modules of Basic into the document, by their names; its cells may call their functions."""
-        library = self.document.BasicLibraries.createLibrary("Standard")
+        libraries = self.document.BasicLibraries
+        library = (
+            libraries.getByName("Standard") if libraries.hasByName("Standard") else libraries.createLibrary("Standard")
+        )
         for name, text in modules.items():
             library.insertByName(name, text)
 
@@ -109,6 +132,20 @@ class Driver:
         column = self.document.Sheets.getByIndex(sheet).getCellRangeByName(address)
         column.getCellByPosition(0, 0).setFormula(formula)
         column.fillAuto(TO_BOTTOM, 1)
+
+    def retype(self, words):
+        """Type every formula anew that has one of these words, as replacing = by = does: names are looked up again."""
+        for sheet in self.document.Sheets:
+            sheet.unprotect("")
+            for cells in sheet.queryContentCells(FORMULA).getCells():
+                formula = cells.getFormula()
+                if not any(word in formula.upper() for word in words):
+                    continue
+                if formula.startswith("{"):
+                    cells.setArrayFormula("")  # typed as an array, its names of Basic are not looked up
+                    cells.setFormula(formula[1:-1])
+                else:
+                    cells.setFormula(formula)
 
     def recalculate(self):
         """Compute everything again; returns the seconds that it took."""

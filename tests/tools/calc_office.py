@@ -12,7 +12,7 @@ import shutil
 import subprocess
 import tempfile
 import zipfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
@@ -36,9 +36,9 @@ class Office:
         self.soffice = soffice
         self.profile = folder / "profile"
         as_root = hasattr(os, "geteuid") and os.geteuid() == 0
-        self.user: dict[str, int] = {"user": NOBODY, "group": NOBODY} if as_root else {}
+        self.user: dict[str, Any] = {"user": NOBODY, "group": NOBODY} if as_root else {}
         kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTHON")}
-        self.environment = {**kept, "HOME": str(folder)}
+        self.environment = {**kept, "HOME": str(folder), **office.own_extensions(folder)}
         folder.chmod(0o755)
         if as_root:
             os.chown(folder, NOBODY, NOBODY)
@@ -53,13 +53,21 @@ class Office:
         unopkg = str(Path(shutil.which(self.soffice) or self.soffice).resolve().with_name("unopkg"))
         return self._run(unopkg, command, f"-env:UserInstallation={self.profile.as_uri()}", *map(str, arguments))
 
+    def takes(self, path: Path, name: str) -> Path:
+        """A copy of a file in the folder, that may be changed."""
+        copy = self.folder / name
+        copy.write_bytes(path.read_bytes())
+        copy.chmod(0o644)
+        return copy
+
     def convert(self, path: Path, kind: str) -> Path:
         """Load a file of the folder, compute it and save it as another kind."""
         out = self.folder / "converted"
         out.mkdir(exist_ok=True)
         out.chmod(0o777)
-        place = [f"-env:UserInstallation={self.profile.as_uri()}", "--headless", "--outdir", str(out)]
-        done = self._run(self.soffice, *place, "--convert-to", kind, str(path))
+        profile = f"-env:UserInstallation={self.profile.as_uri()}"
+        command = [self.soffice, profile, "--headless", "--convert-to", kind, "--outdir", str(out), str(path)]
+        done = self._run(*command)
         made = out / f"{path.stem}.{kind.partition(':')[0]}"
         assert made.exists(), done.stderr
         return made
@@ -70,15 +78,16 @@ class Office:
         )
 
     @contextmanager
-    def calc(self) -> Iterator[Calc]:
-        """A running LibreOffice to talk with."""
+    def calc(self, display: str = "") -> Iterator[Calc]:
+        """A running LibreOffice to talk with; with a display, in a window there."""
         command = [uno_python(), "-c", DRIVER.read_text(), self.soffice, self.profile.as_uri()]
+        command += ["window"] if display else []
         process = subprocess.Popen(
             command,
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             text=True,
-            env=self.environment,
+            env=self.environment | ({"DISPLAY": display} if display else {}),
             cwd=self.folder,
             **self.user,
         )
@@ -113,10 +122,21 @@ class Calc:
         self.fill({f"A{row}": formula for row, formula in enumerate(formulas, 1)})
         return [row[0] for row in self.read(f"A1:A{len(formulas)}")]
 
-    def answers(self, calls: Sequence[tuple[str, Sequence[Any]]], blank: Any, errors: Sequence[str]) -> list[Any]:
-        """What calls give, each a name and arguments that stand in cells: `blank` in none, an error as itself."""
+    def answers(
+        self,
+        calls: Sequence[tuple[str, Sequence[Any]]],
+        blank: Any,
+        errors: Sequence[str],
+        modules: Mapping[str, str] | None = None,
+    ) -> list[Any]:
+        """What calls give, each a name and arguments that stand in cells: `blank` in none, an error as itself.
+
+        `modules` are texts of Basic that the cells may call.
+        """
         columns = "ABCDEFG"
-        self.open()
+        self.open(None, bool(modules))
+        if modules:
+            self.basic(modules)
         texts = {error: f"={error}" for error in errors} | {True: "=TRUE()", False: "=FALSE()"}
         by_formula = {(type(value), value): text for value, text in texts.items()}
         plain = [["" if v in (None, blank) or (type(v), v) in by_formula else v for v in given] for _, given in calls]

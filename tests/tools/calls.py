@@ -21,13 +21,22 @@ from sheetfuncs.hosts import cells
 from sheetfuncs.hosts.embedded import evaluate
 from sheetfuncs.hosts.trace import inline, lambda_body
 from sheetfuncs.science.errors import FormulaError
-from tests.tools import office, windows
+from tests.tools import engines, office, scripts, windows
 from tests.tools.calc_office import with_addin
 
 PYTHON, LAMBDA, LET, CALC, EXCEL = "Python", "LAMBDA", "LET", "LET in LibreOffice", "xlwings"
 ADDIN = "add-in in LibreOffice"
 ARRAYS = "arrays"
-HOSTS = (PYTHON, LAMBDA, LET, CALC, EXCEL, ADDIN, ARRAYS)
+PLAIN, SHEETS, OFFICE = "plain VBA in LibreOffice", "Sheets' script in node", "Office's script in node"
+# Two engines of other people: a LAMBDA that has a name is known to one of them.
+FORMULON_LAMBDA, FORMULON_LET = f"LAMBDA in {engines.FORMULON}", f"LET in {engines.FORMULON}"
+BETTEROFFICE_LET = f"LET in {engines.BETTEROFFICE}"
+HOSTS = (
+    *(PYTHON, LAMBDA, LET, CALC, EXCEL, ADDIN, ARRAYS, PLAIN, SHEETS, OFFICE),
+    *(FORMULON_LAMBDA, FORMULON_LET, BETTEROFFICE_LET),
+)
+SCRIPTS = {PLAIN: scripts.by_basic, SHEETS: scripts.by_sheets, OFFICE: scripts.by_office}
+SAME_DOUBLE = (PYTHON, LAMBDA, LET, EXCEL, ADDIN, PLAIN)  # the others have an exponential and a logarithm of their own
 
 BLANK = windows.BLANK  # an empty cell, which every host takes for 0
 ANSWER = 8  # the column of the answers; arguments stand to the left of it
@@ -49,7 +58,7 @@ class Call(NamedTuple):
         arguments = CATALOGUE[self.name].card.arguments
         if host == ARRAYS:
             return not any(value in cells.ERRORS for value in self.given)  # errors of cells are no arrays'
-        if host in (PYTHON, LAMBDA, EXCEL):
+        if host in (PYTHON, LAMBDA, EXCEL, PLAIN, SHEETS, OFFICE, FORMULON_LAMBDA):
             return True
         if len(self.given) < len(arguments) or None in self.given[: len(arguments)]:
             return False
@@ -84,10 +93,17 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
     if host == EXCEL:
         with windows.excel() as python:
             return [windows.by_wrapper(python, name, given) for name, given in calls]
+    if host in SCRIPTS:
+        return SCRIPTS[host](calls, BLANK)
     if host == ADDIN:
         with with_addin() as made, made.calc() as calc:
             return calc.answers(calls, BLANK, cells.ERRORS)
     book = folder / f"{host}.xlsx"
+    if host in (FORMULON_LAMBDA, FORMULON_LET, BETTEROFFICE_LET):
+        _write(book, calls, host)
+        by = engines.by_betteroffice if host == BETTEROFFICE_LET else engines.by_formulon
+        values = by(book.read_bytes(), {SHEET: [(row, ANSWER) for row in range(len(calls))]})[SHEET]
+        return [values[row, ANSWER] for row in range(len(calls))]
     if host != CALC:
         _write(book, calls, host)
         values = evaluate(book, {SHEET: [(row, ANSWER) for row in range(len(calls))]})[SHEET]
@@ -125,13 +141,13 @@ def _by_arrays(calls: Sequence[Call]) -> list[Any]:
 
 def _write(path: Path, calls: Sequence[Call], host: str) -> None:
     with xlsxwriter.Workbook(path) as book:
-        if host == LAMBDA:
+        if host in (LAMBDA, FORMULON_LAMBDA):
             for name in dict.fromkeys(call.name for call in calls):
                 book.define_name(name, f"={lambda_body(CATALOGUE[name].card)}")
         sheet = book.add_worksheet(SHEET)
         for row, call in enumerate(calls):
             places = [_put(sheet, row, column, value) for column, value in enumerate(call.given)]
-            if host == LAMBDA:
+            if host in (LAMBDA, FORMULON_LAMBDA):
                 sheet.write_dynamic_array_formula(row, ANSWER, row, ANSWER, f"={call.name}({','.join(places)})")
                 continue
             card = CATALOGUE[call.name].card

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import io
 import re
 import zipfile
@@ -10,20 +11,75 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
+from openpyxl.comments import Comment
 
+from sheetfuncs.workbook.commands.check.check import check_file
+from sheetfuncs.workbook.commands.check.typed import Remark
 from sheetfuncs.workbook.commands.new.new import season_of
 from sheetfuncs.workbook.model.layout import letters
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.parts import ASK, MEND, Rows
 from sheetfuncs.workbook.season import Season
 
 # The example with no more rows than it needs, so that a check is quick.
-SMALL = Rows(collections=20, lots=22, boils=8, batches=3, readings=24, bottlings=6, trees=12, past=3)
+SMALL = Rows(
+    collections=20,
+    boils=8,
+    happenings=4,
+    waiting=12,
+    batches=4,
+    readings=48,
+    bottlings=6,
+    days=100,
+    trees=12,
+    past=3,
+    words=4,
+)
 
 Name = str | tuple[str, int]  # a labelled cell, or a column and a row from 1
 
 
 def example(system: str = "US", rows: Rows = SMALL) -> Season:
     return season_of(system, rows, {}, with_example=True)
+
+
+class Written:
+    """The example in every system and edition, each computed and written when it is first asked for."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.seasons: dict[str, Season] = {}
+
+    def __call__(self, system: str = "US", edition: str = "linked") -> Path:
+        path = self.folder / f"{system}-{edition}.xlsx"
+        if not path.exists():
+            if system not in self.seasons:
+                self.seasons[system] = example(system)
+            self.seasons[system].write(path, edition)
+            path.chmod(0o444)
+        return path
+
+
+def trimmed(inputs: Mapping[str, Any]) -> dict[str, Any]:
+    """Typed cells without the empty ones at the ends of columns, and without empty labelled cells."""
+    found = {}
+    for name, value in inputs.items():
+        if isinstance(value, list):
+            value = list(value)
+            while value and value[-1] is None:
+                value.pop()
+        if value not in (None, [], ""):
+            found[name] = value
+    return found
+
+
+def expected(system: str, rows: Rows = SMALL) -> dict[str, Any]:
+    """The example as it is typed, and what every workbook starts with."""
+    season = example(system, rows)
+    starts = {
+        name: getattr(cell, "start", None) or list(getattr(cell, "starts", ())) or None
+        for name, cell in season.cells.items()
+    }
+    return trimmed(starts | season.inputs)
 
 
 def typed(season: Season, edits: Mapping[Name, Any]) -> Season:
@@ -51,12 +107,33 @@ def address(season: Season, name: str, row: int = 1) -> tuple[str, str]:
     return spot.sheet, f"{letters(spot.column)}{spot.row + row}"
 
 
+def faults(path: Path) -> list[Remark]:
+    """What check finds to mend or to look at; what is only worth knowing aside."""
+    return [one for one in check_file(path) if one.weight in (MEND, ASK)]
+
+
 def with_openpyxl(source: Path, target: Path, edit: Callable[[openpyxl.Workbook], None]) -> Path:
     """A copy edited and saved by openpyxl; it drops all stored values, and charts."""
     book = openpyxl.load_workbook(source)
     edit(book)
     book.save(target)
     return target
+
+
+def with_own_things(book: openpyxl.Workbook) -> None:
+    """What a user adds: a sheet, a column, remarks, a note on a cell, a number over a formula."""
+    season = example()
+    own = book.create_sheet("Bees", 2)
+    own["A1"], own["B1"] = "hives", 3
+    own["A2"], own["B2"] = "since", datetime.datetime(2024, 5, 1)
+    own["A3"] = "=1+1"
+    own["A4"], own["A4"].data_type = "=not a formula", "s"
+    book["Collection"]["DA4"] = "Weather"
+    book["Collection"]["DA6"] = "snow"
+    book["Yard"]["Z4"] = "+ ask Ada"
+    book["Yard"]["Z4"].data_type = "s"
+    book["Collection"][address(season, "collection.sap")[1]].comment = Comment("spilled a little", "me")
+    book["Collection"][address(season, "collection.syrup", 2)[1]] = 1.25
 
 
 def with_xml(source: Path, target: Path, edits: Mapping[str, Callable[[bytes], bytes | None]]) -> Path:

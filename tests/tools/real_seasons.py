@@ -109,7 +109,8 @@ def weeks_right(known: Weather) -> tuple[int, int, int, int]:
 
     A week is of the season from the first collection of the year to the last.
     """
-    within, without = [], []
+    within: list[bool] = []
+    without: list[bool] = []
     for pulled in PULLED:
         days = [day for day, _ in collections() if day.year == pulled.year]
         told = still_in_season(pulled.year, known)

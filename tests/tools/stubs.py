@@ -14,8 +14,8 @@ from typing import Any
 
 import sheetfuncs
 from sheetfuncs import arrays
+from sheetfuncs.formulas.card import Card, Number
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Card, Number
 from sheetfuncs.formulas.quantities import SYSTEMS
 
 PACKAGE = Path(sheetfuncs.__file__).parent
@@ -24,7 +24,7 @@ PLAIN = '''"""Maple sugaring functions for Python and for spreadsheets.  Made by
 
 from typing import Literal
 
-from sheetfuncs.formulas.define import Number
+from sheetfuncs.formulas.card import Number
 '''
 MANY = '''"""The functions of the catalogue for many values at once.  Made by tests/tools/stubs.py.
 
@@ -33,7 +33,7 @@ A result is an array, a Series where one was given, and of single values that of
 
 from typing import Any, Literal, Protocol, TypeAlias
 
-from sheetfuncs.formulas.define import Number
+from sheetfuncs.formulas.card import Number
 
 class Array(Protocol):
     """An array or a Series."""

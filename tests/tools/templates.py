@@ -12,8 +12,13 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
+from sheetfuncs.formulas.quantities import SYSTEMS
 from sheetfuncs.hosts.calc.builder import write_addin
+from sheetfuncs.hosts.script.sheets import script_text
+from sheetfuncs.hosts.script.vba import module_text
+from sheetfuncs.workbook.commands.functions_book import write_functions
 from sheetfuncs.workbook.commands.new.new import season_of
+from sheetfuncs.workbook.model.editions import CARRIED, DEFAULT, INLINE
 from sheetfuncs.workbook.model.parts import Rows
 from sheetfuncs.workbook.season import Season
 
@@ -29,18 +34,18 @@ def filled(path: Path, system: str, edition: str, mistakes: bool = False) -> Non
     season_of(system, Rows(), {}, with_example=True, mistakes=mistakes).write(path, edition)
 
 
-GENERATED: dict[str, Callable[[Path], None]] = {
+GENERATED: dict[str, Callable[[Path], object]] = {
     "templates/sheetfuncs.oxt": lambda path: write_addin(path, replace=True),
-    "templates/season-us.xlsx": partial(empty, system="US", edition="carried"),
-    "templates/season-us-inline.xlsx": partial(empty, system="US", edition="inline"),
-    "templates/season-metric.xlsx": partial(empty, system="metric", edition="carried"),
-    "templates/season-metric-inline.xlsx": partial(empty, system="metric", edition="inline"),
-    "examples/season-us.xlsx": partial(filled, system="US", edition="carried"),
-    "examples/season-us-inline.xlsx": partial(filled, system="US", edition="inline"),
-    "examples/season-metric.xlsx": partial(filled, system="metric", edition="carried"),
-    "examples/season-metric-inline.xlsx": partial(filled, system="metric", edition="inline"),
-    "examples/season-with-mistakes.xlsx": partial(filled, system="US", edition="carried", mistakes=True),
+    "templates/sheetfuncs.bas": lambda path: path.write_bytes(module_text().encode("ascii")),
+    "templates/sheetfuncs.gs": lambda path: path.write_bytes(script_text().encode()),
+    "templates/functions.xlsx": partial(write_functions, system="US", replace=True),
+    "examples/season-with-mistakes.xlsx": partial(filled, system="US", edition=DEFAULT.name, mistakes=True),
 }
+for system in SYSTEMS:
+    for edition in (INLINE, CARRIED):
+        name = f"season-{system.lower()}{edition.suffix}.xlsx"
+        GENERATED[f"templates/{name}"] = partial(empty, system=system, edition=edition.name)
+        GENERATED[f"examples/{name}"] = partial(filled, system=system, edition=edition.name)
 
 
 def main() -> None:

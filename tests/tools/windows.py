@@ -82,7 +82,7 @@ class _Part(ModuleType):
         return made
 
 
-def _parts() -> dict[str, ModuleType]:
+def _parts() -> dict[str, Any]:
     names = [
         "pywintypes",
         "pythoncom",
@@ -95,7 +95,7 @@ def _parts() -> dict[str, ModuleType]:
     ]
     names += ["win32timezone", "win32com", "win32com.client", "win32com.server", "win32com.server.dispatcher"]
     names += ["win32com.server.policy", "win32com.server.util"]
-    parts = {name: _Part(name) for name in names}
+    parts: dict[str, Any] = {name: _Part(name) for name in names}
     for name, part in parts.items():
         package, _, inner = name.rpartition(".")
         if package:
@@ -121,7 +121,7 @@ def excel() -> Iterator[Any]:
     with mock.patch.dict(sys.modules, _parts()):
         for name in [name for name in sys.modules if name.partition(".")[0] == "xlwings" or ".hosts.excel" in name]:
             del sys.modules[name]
-        xlwings = importlib.import_module("xlwings")
+        xlwings: Any = importlib.import_module("xlwings")
         with mock.patch.multiple(ctypes, create=True, windll=dll, oledll=dll, PyDLL=dll):
             windows = importlib.import_module("xlwings._xlwindows")
         udfs = importlib.import_module("xlwings.udfs")

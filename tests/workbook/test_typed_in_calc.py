@@ -1,18 +1,19 @@
-"""A weekend typed into the empty inline template, in real LibreOffice, as a user would."""
+"""A whole season typed into the empty inline template, in real LibreOffice, as a user would: weekend by weekend."""
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Iterator
 from typing import Any
 
 import pytest
 
-from sheetfuncs import FINISH_READING, SAP_SUGAR, SYRUP_FROM_SAP
-from sheetfuncs.workbook.read.contents import serial
-from sheetfuncs.workbook.season import Season
-from tests.tools import office
+from sheetfuncs.workbook.model.days import serial
+from sheetfuncs.workbook.model.parts import Column
+from sheetfuncs.workbook.season import TODAY, Season
+from sheetfuncs.workbook.sheets.phrases import LOOK
+from tests.tools import lived, office
 from tests.tools.calc_office import Calc, Office, own_folder
+from tests.tools.lived import STEPS, Step
 from tests.tools.templates import empty
 
 
@@ -20,7 +21,7 @@ class Typist:
     """Types into cells by their names, and reads them."""
 
     def __init__(self, calc: Calc, season: Season) -> None:
-        self.calc, self.layout = calc, season.layout
+        self.calc, self.season = calc, season
         self.numbers = {sheet.title: number for number, sheet in enumerate(season.sheets)}
 
     def type(self, name: str, value: Any, row: int = 1) -> None:
@@ -31,8 +32,13 @@ class Typist:
         sheet, address = self._place(name, row)
         return self.calc.read(address, sheet)[0][0]
 
+    def column(self, name: str) -> list[Any]:
+        """All cells of a table's column."""
+        spot = self.season.layout.spots[name]
+        return [row[0] for row in self.calc.read(spot.address(spot.sheet, fixed=False), self.numbers[spot.sheet])]
+
     def _place(self, name: str, row: int) -> tuple[int, str]:
-        spot = self.layout.spots[name]
+        spot = self.season.layout.spots[name]
         cell = spot._replace(row=spot.row + row - 1, height=1)
         return self.numbers[spot.sheet], cell.address(spot.sheet, fixed=False)
 
@@ -49,89 +55,34 @@ def typist() -> Iterator[Typist]:
             yield Typist(calc, Season("US", {}))
 
 
-SATURDAY = datetime.date(2026, 3, 7)
+@pytest.mark.parametrize("step", STEPS, ids=lambda step: step.title)
+def test_a_sitting_needs_few_cells(step: Step) -> None:
+    assert lived.count(step) <= step.most
 
 
-def test_a_weekend_from_the_pails_to_the_jar(typist: Typist) -> None:
-    # Yard, once
-    typist.type("weekend.today", SATURDAY)
-    typist.type("yard.elevation", 650)
-    typist.type("containers.name", "bin")
-    typist.type("containers.holds", 30)
-    typist.type("jars.name", "pint")
-    typist.type("jars.size", 16)
-    assert typist.read("now.first") == "Nothing is waiting in store."
-
-    # Collection and Storage
-    typist.type("collection.date", datetime.date(2026, 3, 5))
-    typist.type("collection.sap", 20)
-    typist.type("collection.brix", 2.5)
-    assert typist.read("collection.sugar") == pytest.approx(SAP_SUGAR(20, 2.5))
-    typist.type("storage.lot", "A")
-    typist.type("storage.put", datetime.date(2026, 3, 5))
-    typist.type("storage.container", "bin")
-    typist.type("storage.volume", 20)
-    typist.type("storage.brix", 2.5)
-    assert typist.read("now.first") == "Lot A, 20.0 gal of sap: boil it by 12 Mar."
-    assert typist.read("now.syrup_number") == pytest.approx(SYRUP_FROM_SAP(20, 2.5, 66.9))
-    assert typist.read("now.room_number") == pytest.approx(10)
-    assert typist.read("ledger.mass", 3) == pytest.approx(SAP_SUGAR(20, 2.5))
-
-    # A mistake is said, and mended
-    typist.type("storage.volume", 40)
-    assert typist.read("storage.look") == "This container holds more than it can."
-    typist.type("storage.volume", 20)
-    assert typist.read("storage.look") == ""
-
-    # Boil: the lot is used, what is left becomes a new lot
-    typist.type("boil.date", SATURDAY)
-    typist.type("boil.lot_a", "A")
-    typist.type("boil.start", datetime.time(9))
-    typist.type("boil.end", datetime.time(13))
-    typist.type("boil.left", 1.5)
-    typist.type("boil.left_brix", 30)
-    typist.type("storage.used", SATURDAY)
-    typist.type("storage.lot", "B", 2)
-    typist.type("storage.put", SATURDAY, 2)
-    typist.type("storage.volume", 1.5, 2)
-    typist.type("storage.brix", 30, 2)
-    typist.type("storage.meant", 1, 2)
-    assert typist.read("boil.rate") == pytest.approx(18.5 / 4, abs=0.05)
-    assert typist.read("boil.look") == ""
-    assert typist.read("storage.look") == ""
-
-    # Finish: the goal, the race, the cup
-    typist.type("batch1.date", SATURDAY)
-    typist.type("batch1.water_typed", 210.5)
-    goal = FINISH_READING(66.9, 210.5)
-    assert typist.read("batch1.goal") == pytest.approx(goal, abs=0.05)
-    typist.type("readings1.time", datetime.time(14))
-    typist.type("readings1.reading", 213)
-    assert "minutes still" in typist.read("batch1.now")
-    typist.type("readings1.time", datetime.time(14, 30), 2)
-    typist.type("readings1.reading", goal + 0.1, 2)
-    assert typist.read("batch1.now") == "TAKE IT OFF"
-    typist.type("check1.shows", 58)
-    typist.type("check1.cup", 200)
-    assert typist.read("check1.state") == "thin"
-    assert typist.read("check1.words").startswith("Boil off ")
-
-    # Bottles and Season
-    syrup = SYRUP_FROM_SAP(1.5, 30, 66.9)
-    typist.type("bottles.batch", 1)
-    typist.type("bottles.date", SATURDAY)
-    typist.type("bottles.volume", syrup)
-    typist.type("bottles.brix", 66.9)
-    typist.type("storage.used", SATURDAY, 2)
-    assert typist.read("season.bottled") == pytest.approx(syrup)
-    assert typist.read("bottles.against") == pytest.approx(1)
-    lost = SAP_SUGAR(20, 2.5) - SAP_SUGAR(1.5, 30)
-    assert typist.read("ledger.mass", 5) == pytest.approx(lost, rel=1e-6)
-    assert typist.read("now.first") == "Nothing is waiting in store."
+def test_a_season_from_the_first_pail_to_the_last_jar(typist: Typist) -> None:
+    for step in STEPS:
+        typist.type(TODAY, step.today)
+        for (name, row), value in {**step.pasted, **step.typed, **step.readings}.items():
+            typist.type(name, value, row)
+        found = {key: typist.read(*key) for key in step.said}
+        assert found == step.said, step.title
+        assert nothing_to_look_at(typist) == {}, step.title
+    assert typist.read("sugar.said").startswith("Nothing is missing:")
 
 
-def test_text_and_blanks_do_no_harm(typist: Typist) -> None:
-    typist.type("collection.sap", "nine", 2)
-    assert typist.read("collection.look", 2) == "Sap is text, not a number: type the number alone."
-    assert typist.read("season.sap") == pytest.approx(20)
-    assert typist.read("collection.sugar", 3) == ""
+def nothing_to_look_at(typist: Typist) -> dict[str, list[Any]]:
+    """What the rows ask to look at, by their column."""
+    looks = [
+        name for name, cell in typist.season.cells.items() if isinstance(cell, Column) and name.endswith(f".{LOOK}")
+    ]
+    said = {name: [text for text in typist.column(name) if text] for name in looks}
+    return {name: texts for name, texts in said.items() if texts}
+
+
+def test_a_mistake_is_said_and_mended(typist: Typist) -> None:
+    typist.type("collection.sap", "nine", 1)
+    assert typist.read("collection.look", 1) == "Sap kept is text, not a number: type the number alone."
+    assert typist.read("season.sap") == pytest.approx(6 * 0 + 8 + 9 + 7 + 10 + 9 + 8 + 6)
+    typist.type("collection.sap", 6, 1)
+    assert typist.read("collection.look", 1) == ""
