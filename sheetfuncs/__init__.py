@@ -52,7 +52,7 @@ from sheetfuncs.formulas.syrup import (
 from sheetfuncs.formulas.taps import SAP_RUNS, SEASON_GOES_ON, SEASON_WARMTH, TAP_COUNT
 from sheetfuncs.science.errors import FormulaError, LeftOut, NoSolution, OutOfLimits, WrongKind
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"
 
 __all__ = [
     "AIR_PRESSURE",

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from sheetfuncs.formulas.define import Number
+from sheetfuncs.formulas.card import Number
 from sheetfuncs.science.errors import FormulaError, LeftOut, NoSolution, OutOfLimits, WrongKind
 
 __version__: str

@@ -24,8 +24,9 @@ from __future__ import annotations
 from inspect import Parameter, Signature
 from typing import Any
 
+from sheetfuncs.formulas.card import Card, card_text
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.formulas.define import Card, Function, card_text
+from sheetfuncs.formulas.define import Function
 
 try:
     from sheetfuncs.hosts.elements import Errors, answer

@@ -5,7 +5,7 @@ A result is an array, a Series where one was given, and of single values that of
 
 from typing import Any, Literal, Protocol, TypeAlias
 
-from sheetfuncs.formulas.define import Number
+from sheetfuncs.formulas.card import Number
 
 class Array(Protocol):
     """An array or a Series."""

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
+from sheetfuncs.formulas.card import Card
 from sheetfuncs.science.errors import LeftOut, OutOfLimits, WrongKind
-
-if TYPE_CHECKING:
-    from sheetfuncs.formulas.define import Card
 
 INFINITY, NAN = float("inf"), float("nan")
 
