@@ -66,7 +66,7 @@ STEPS = (
             ("now.first", 1): "Nothing is written down yet.",
             ("now.syrup", 1): "None.",
             ("now.boil", 1): "Nothing to boil.",
-            ("now.pull", 1): "Too little weather to say: 0 nights are known from today on, 6 are wanted. "
+            ("now.pull", 1): "Too little weather to say: no night is known from today on, 6 are wanted. "
             "Type a forecast.",
             ("panel.do", 1): "Give the batch a line in Batches first: date and thermometer.",
         },

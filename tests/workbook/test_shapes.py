@@ -18,7 +18,7 @@ from openpyxl.workbook.defined_name import DefinedName
 
 from sheetfuncs import cli
 from sheetfuncs.workbook.commands.check.check import check_file
-from sheetfuncs.workbook.model.parts import ASK
+from sheetfuncs.workbook.model.parts import ASK, TELL
 from sheetfuncs.workbook.read.contents import LONGEST
 from sheetfuncs.workbook.read.filled import read
 from sheetfuncs.workbook.season import Season
@@ -91,7 +91,7 @@ def test_strict_open_xml_is_read(whole: Path, tmp_path: Path) -> None:
     path = all_parts(whole, tmp_path / "strict.xlsx", strict)
     assert b't="d"' in zipfile.ZipFile(path).read(LOG)
     assert inputs(path) == expected("US")
-    assert check_file(path) == []
+    assert {one.weight for one in check_file(path)} == {TELL}
 
 
 def test_a_prefix_for_every_name(whole: Path, tmp_path: Path) -> None:
@@ -124,7 +124,7 @@ def test_a_date_of_no_calendar_stays_the_number_that_was_typed(number: str, whol
     path = with_xml(whole, tmp_path / "a.xlsx", edits)
     assert read(path).season.inputs["collection.date"][0] == float(number)
     assert any((one.sheet, one.cell) == ("Collection", FIRST_DATE) for one in check_file(path))
-    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == 0
+    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == 1
     if float(number) < 1e299:
         assert read(tmp_path / "b.xlsx").season.inputs["collection.date"][0] == float(number)
 
@@ -157,9 +157,10 @@ def test_one_odd_cell_costs_that_cell_a_sentence(
     pattern, replacement, words = ODD[name]
     path = with_xml(whole, tmp_path / "a.xlsx", {LOG: in_cell(FIRST_SAP, pattern, replacement)})
     found = read(path)
-    assert [(one.sheet, one.at) for one in found.contents.odd] == [("Collection", found.at("collection.sap"))]
+    assert [(one.sheet, one.at) for one in found.contents.odd] == [tuple(found.at("collection.sap"))]
     assert any(words in one.sentence and (one.cell, one.weight) == (FIRST_SAP, ASK) for one in check_file(path))
-    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == 0
+    understood = not name.endswith("number") or name.startswith("a text")
+    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == (0 if understood else 1)
     assert f"look at: Collection!{FIRST_SAP}: " in capsys.readouterr().out
 
 
@@ -271,15 +272,15 @@ def test_one_odd_attribute_of_an_ods(
 
 def test_a_mistyped_year_in_an_ods_is_kept_as_it_was_typed(as_ods: Path, tmp_path: Path) -> None:
     path = ods_with(as_ods, tmp_path / "a.ods", *ODD_ODS[0][:2])
-    assert read(path).season.inputs["collection.date"][0] == "20266-03-01"
-    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == 0
-    assert read(tmp_path / "b.xlsx").season.inputs["collection.date"][0] == "20266-03-01"
+    assert "20266-03-01" in read(path).season.inputs["weather.date"]
+    assert cli.main(["convert", str(path), str(tmp_path / "b.xlsx")]) == 1
+    assert "20266-03-01" in read(tmp_path / "b.xlsx").season.inputs["weather.date"]
 
 
 def test_what_libreoffice_saved_holds_nothing_beside_our_cells(as_ods: Path) -> None:
     """Its charts are ours, their previews are no pictures, and its page footers are ours too."""
     assert list(read(as_ods).besides()) == []
-    assert check_file(as_ods) == []
+    assert {one.weight for one in check_file(as_ods)} == {TELL}
 
 
 def test_a_preview_of_a_chart_is_no_picture(as_ods: Path, tmp_path: Path) -> None:

@@ -26,6 +26,7 @@ PREFIXES = {
     f"{_ODF}meta:1.0": "meta:",
     f"{_ODF}drawing:1.0": "draw:",
     f"{_ODF}style:1.0": "style:",
+    "http://www.w3.org/1999/xlink": "xlink:",
     "http://purl.org/dc/elements/1.1/": "dc:",
     "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0": "calcext:",
 }
