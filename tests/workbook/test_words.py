@@ -13,7 +13,7 @@ from sheetfuncs.workbook.season import Season
 from tests.tools.edits import SMALL
 
 LINES = [
-    "14 Mar: Hang the pails on the south side first.",
+    "Mar 14: Hang the pails on the south side first.",
     "Boil B1, 7 Mar: split the wood finer",
     "Batch 1: like caramel; filter while it boils.",
 ]
