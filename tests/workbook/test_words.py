@@ -14,7 +14,7 @@ from tests.tools.edits import SMALL
 
 LINES = [
     "Mar 14: Hang the pails on the south side first.",
-    "Boil B1, 7 Mar: split the wood finer",
+    "Boil B1, Mar 7: split the wood finer",
     "Batch 1: like caramel; filter while it boils.",
 ]
 
