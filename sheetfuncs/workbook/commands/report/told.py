@@ -85,7 +85,8 @@ def _amount(season: Season, name: str, digits: int, named: tuple[str, str] | Non
     if not isinstance(value, float):
         return ""
     shown = f"{value:,.{digits}f}"
-    unit = season.cells[name].kind.unit(season.units) if named is None else named[0 if float(shown) == 1 else 1]
+    one = round(value, digits) == 1
+    unit = season.cells[name].kind.unit(season.units) if named is None else named[0 if one else 1]
     return f"{shown} {unit}".strip()
 
 
