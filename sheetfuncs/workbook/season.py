@@ -130,3 +130,8 @@ class Season:
             return self.inputs.get(name, what.start)
         given = what.fixed or self.inputs.get(name, what.starts)
         return given[offset] if offset < len(given) else None
+
+    def number(self, name: str, offset: int = 0) -> Any:
+        """What a cell shows, a day and a count as the number that a spreadsheet keeps; another value as it is."""
+        value = serial(self.shown(name, offset))
+        return float(value) if isinstance(value, int) and not isinstance(value, bool) else value

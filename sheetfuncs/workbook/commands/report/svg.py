@@ -12,7 +12,7 @@ from html import escape
 from typing import Any, NamedTuple
 
 from sheetfuncs.workbook.model import kinds
-from sheetfuncs.workbook.model.days import DAY_ZERO, LAST_DAY, MONTHS, ONE_DAY, serial
+from sheetfuncs.workbook.model.days import DAY_ZERO, LAST_DAY, MONTHS, ONE_DAY
 from sheetfuncs.workbook.model.kinds import Kind
 from sheetfuncs.workbook.model.parts import Chart, Series
 from sheetfuncs.workbook.model.systems import Units
@@ -57,7 +57,7 @@ def points(season: Season, chart: Chart, of: Sequence[Series] = ()) -> list[list
     found = []
     for series in of or chart.series:
         rows = range(max(season.layout.spots[series.y].height, series.rows))
-        both = [(_number(season, series.x, row), _number(season, series.y, row)) for row in rows]
+        both = [(season.number(series.x, row), season.number(series.y, row)) for row in rows]
         wordy = chart.x_kind.wordy or chart.kind == "bar"
         reach = (1, LAST_DAY - 1) if chart.x_kind == kinds.DATE else REACH
         found.append([(x, y) for x, y in both if _drawn(y, REACH) and (wordy or _drawn(x, reach))])
@@ -67,11 +67,6 @@ def points(season: Season, chart: Chart, of: Sequence[Series] = ()) -> list[list
 def _drawn(value: Any, reach: tuple[float, float]) -> bool:
     """Whether a value is a number that a scale can reach; `check` speaks of others."""
     return isinstance(value, float) and reach[0] <= value <= reach[1]
-
-
-def _number(season: Season, name: str, row: int) -> Any:
-    value = serial(season.shown(name, row))
-    return float(value) if isinstance(value, int) and not isinstance(value, bool) else value
 
 
 def drawing(season: Season, chart: Chart) -> str:

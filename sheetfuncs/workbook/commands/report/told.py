@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from sheetfuncs.workbook.model.days import serial
 from sheetfuncs.workbook.model.kinds import DATE
 from sheetfuncs.workbook.season import Season
 
@@ -17,19 +16,19 @@ def story(season: Season) -> list[tuple[str, str]]:
 
 
 def _happened(season: Season) -> Iterator[tuple[Any, str]]:
-    yield _number(season, "taps.first"), _line(("Tapped", ""), _amount(season, "yard.taps", 0, ("tap", "taps")))
-    yield _number(season, "taps.pulled_on"), "Pulled the taps."
+    yield season.number("taps.first"), _line(("Tapped", ""), _amount(season, "yard.taps", 0, ("tap", "taps")))
+    yield season.number("taps.pulled_on"), "Pulled the taps."
     yield from _sap(season)
     for table, tell in (("boil", _boil), ("batches", _batch), ("bottles", _bottles), ("words", _words)):
         for row in range(season.layout.spots[f"{table}.date"].height):
             if words := tell(season, row):
-                yield _number(season, f"{table}.date", row), words
+                yield season.number(f"{table}.date", row), words
 
 
 def _sap(season: Season) -> Iterator[tuple[Any, str]]:
     """The first run and the best one."""
     rows = range(season.layout.spots["collection.date"].height)
-    runs = [(_number(season, "collection.date", row), _number(season, "collection.volume", row), row) for row in rows]
+    runs = [(season.number("collection.date", row), season.number("collection.volume", row), row) for row in rows]
     known = [run for run in runs if isinstance(run[0], float) and isinstance(run[1], float)]
     if known:
         first, best = min(known), max(known, key=lambda run: run[1])
@@ -81,18 +80,13 @@ def _line(*parts: tuple[str, str] | str) -> str:
 
 def _amount(season: Season, name: str, digits: int, named: tuple[str, str] | None = None, row: int = 0) -> str:
     """A number with its unit, or with its word; "" where there is none."""
-    value = _number(season, name, row)
+    value = season.number(name, row)
     if not isinstance(value, float):
         return ""
     shown = f"{value:,.{digits}f}"
     one = round(value, digits) == 1
     unit = season.cells[name].kind.unit(season.units) if named is None else named[0 if one else 1]
     return f"{shown} {unit}".strip()
-
-
-def _number(season: Season, name: str, row: int = 0) -> Any:
-    value = serial(season.shown(name, row))
-    return float(value) if isinstance(value, int) and not isinstance(value, bool) else value
 
 
 def _text(season: Season, name: str, row: int = 0) -> str:
