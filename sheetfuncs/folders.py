@@ -18,12 +18,20 @@ from sheetfuncs import __version__
 from sheetfuncs.files import New, Refused, write_all
 
 STEPS = "STEPS.html"
+STYLE = """\
+body { font: 16px/1.5 "Segoe UI", sans-serif; max-width: 46em; margin: 2em auto; padding: 0 1em; color: #222; }
+h1 { font-size: 1.5em; } h2 { font-size: 1.15em; margin-top: 2em; }
+li { margin: .4em 0; } code, kbd { background: #f3efe6; padding: 0 .25em; }
+.note { border-left: 4px solid #c8871e; background: #fbf6ec; padding: .5em 1em; }
+td, th { text-align: left; vertical-align: top; padding: .2em 1em .2em 0; }
+"""
 
 
 def steps(package: str, page: str, /, **words: str) -> bytes:
-    """A page of steps, with words put where it has `$name`."""
+    """A page of steps, with words put where it has `$name`, and the looks of all such pages."""
     text = Template((files(package) / page).read_text("utf-8"))
-    return text.substitute({name: escape(word) for name, word in {"version": __version__, **words}.items()}).encode()
+    filled = {name: escape(word) for name, word in {"version": __version__, **words}.items()}
+    return text.substitute(filled, style=STYLE).encode()
 
 
 def write_files(folder: Path, contents: Mapping[str, bytes], replace: bool = False) -> list[str]:

@@ -28,7 +28,7 @@ def module_text() -> str:
     """The whole module, as the VBA editor imports it."""
     lines = HEAD.format(name=NAME, xlwings=XLWINGS, module=MODULE, category=CATEGORY, left_out=LEFT_OUT).splitlines()
     for function in CATALOGUE.values():
-        lines += ["", *_function(function.card)]
+        lines += ["", *public_function(function.card)]
     lines += ["", *help_lines(), *DESCRIBE.splitlines(), *TAIL.splitlines()]
     lines += [f'        Case "{text}": Shown = CVErr({number})' for text, number in ERROR_NUMBERS.items()]
     lines += ["    End Select", "End Function"]
@@ -147,8 +147,8 @@ Private Function Shown(ByVal value As Variant) As Variant
     Select Case value"""
 
 
-def _function(card: Card) -> list[str]:
-    """The wrapper of one function.  Every argument may be left out: then Python says #N/A, not Excel."""
+def public_function(card: Card) -> list[str]:
+    """What a cell calls.  Every argument may be left out: then the answer is ours, #N/A, not Excel's."""
     names = card.parameters
     return [
         f"Public Function {card.name}({', '.join(f'Optional {name}' for name in names)})",

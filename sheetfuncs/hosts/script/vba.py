@@ -10,7 +10,7 @@ from sheetfuncs.formulas.card import Card
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.formulas.quantities import SYSTEMS
 from sheetfuncs.hosts.excel import CATEGORY, ERROR_NUMBERS
-from sheetfuncs.hosts.excel.wrapper import DESCRIBE, NAME, help_lines
+from sheetfuncs.hosts.excel.wrapper import DESCRIBE, NAME, help_lines, public_function
 from sheetfuncs.hosts.script.statements import NUMBER, TRUTH, WIDTH, WORD, Body, Language
 
 TYPES = {NUMBER: "Double", TRUTH: "Boolean", WORD: "String"}
@@ -68,7 +68,7 @@ def module_text() -> str:
     """The whole module, as the VBA editor imports it."""
     lines = HEAD.format(name=NAME, version=__version__, category=CATEGORY, units=SYSTEMS[0]).splitlines()
     for function in CATALOGUE.values():
-        lines += ["", *_public(function.card)]
+        lines += ["", *public_function(function.card)]
     lines += ["", *help_lines(), *DESCRIBE.splitlines(), *ANSWER.splitlines()]
     for function in CATALOGUE.values():
         names = range(len(function.card.parameters))
@@ -78,16 +78,6 @@ def module_text() -> str:
     for function in CATALOGUE.values():
         lines += ["", *_private(function.card)]
     return "".join(f"{line}\r\n" for line in lines)
-
-
-def _public(card: Card) -> list[str]:
-    """What a cell calls.  Every argument may be left out: then the answer is #N/A, not Excel's."""
-    names = card.parameters
-    return [
-        f"Public Function {card.name}({', '.join(f'Optional {name}' for name in names)})",
-        f'    {card.name} = Answer("{card.name}", Array({", ".join(names)}))',
-        "End Function",
-    ]
 
 
 def _private(card: Card) -> list[str]:
