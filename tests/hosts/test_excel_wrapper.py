@@ -18,7 +18,7 @@ from sheetfuncs.hosts.excel.wrapper import TooLong, described, literal, module_t
 from tests.tools import office
 from tests.tools.calc_office import Calc, Office, own_folder
 from tests.tools.scripts import basic_module
-from tests.tools.vba import grammar_errors
+from tests.tools.vba import grammar_errors, longest_continuation
 
 GOLDEN = Path(__file__).parents[1] / "golden" / "sheetfuncs.bas"
 TEXT = module_text()
@@ -33,11 +33,7 @@ def test_every_line_ends_as_windows_ends_it_and_fits() -> None:
     """VBA takes 1,023 characters a line and 24 continuations of one (from memory); ours stay far below the first."""
     assert TEXT.count("\r\n") == TEXT.count("\n") == TEXT.count("\r")
     assert max(map(len, LINES)) <= 160
-    run = longest = 0
-    for line in LINES:
-        run = run + 1 if line.endswith(" _") else 0
-        longest = max(longest, run)
-    assert 0 < longest <= 24
+    assert 0 < longest_continuation(LINES) <= 24
 
 
 def test_no_procedure_is_too_large() -> None:

@@ -16,7 +16,7 @@ from sheetfuncs.hosts.script.vba import module_text
 from tests.tools import office
 from tests.tools.calc_office import Calc, Office, own_folder
 from tests.tools.scripts import basic_module
-from tests.tools.vba import grammar_errors
+from tests.tools.vba import grammar_errors, longest_continuation
 
 TEXT = module_text()
 LINES = TEXT.split("\r\n")
@@ -28,11 +28,7 @@ def test_every_line_ends_as_windows_ends_it_and_fits() -> None:
     assert TEXT.isascii()
     assert TEXT.count("\r\n") == TEXT.count("\n") == TEXT.count("\r")
     assert max(map(len, LINES)) <= 200
-    run = longest = 0
-    for line in LINES:
-        run = run + 1 if line.endswith(" _") else 0
-        longest = max(longest, run)
-    assert 0 < longest <= 24
+    assert 0 < longest_continuation(LINES) <= 24
 
 
 def test_no_procedure_is_too_large() -> None:

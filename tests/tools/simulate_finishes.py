@@ -51,7 +51,6 @@ class Boil(NamedTuple):
     thermometers: tuple[Thermometer, ...]
     readings: tuple[tuple[float, float, int], ...]  # minute, reading, thermometer
     end: float
-    swapped: bool
 
 
 class Row(NamedTuple):
@@ -84,7 +83,7 @@ def boil(step: float, chance: random.Random) -> Boil:
         minute += chance.choice((1, 2, 2, 3)) if end - minute < 20 else chance.uniform(4, 15)
         minute = round(minute)
     typed = round(volume * (1 + chance.gauss(0.0, 0.03)), 2), round(brix + chance.gauss(0.0, 0.4), 1)
-    return Boil(step, *typed, tuple(both), tuple(readings), end, swap < end)
+    return Boil(step, *typed, tuple(both), tuple(readings), end)
 
 
 def typed(boils: list[Boil]) -> dict[str, Any]:

@@ -1,6 +1,8 @@
-"""A grammar of VBA: what a module's text violates."""
+"""A grammar of VBA: what a module's text violates; and how far its statements run on."""
 
 from __future__ import annotations
+
+from collections.abc import Sequence
 
 from antlr4 import CommonTokenStream, InputStream
 from antlr4.error.ErrorListener import ErrorListener
@@ -26,3 +28,12 @@ def grammar_errors(text: str) -> list[str]:
         part.addErrorListener(listener)
     parser.startRule()
     return listener.errors
+
+
+def longest_continuation(lines: Sequence[str]) -> int:
+    """How often the statement that runs over the most lines is continued."""
+    run = longest = 0
+    for line in lines:
+        run = run + 1 if line.endswith(" _") else 0
+        longest = max(longest, run)
+    return longest

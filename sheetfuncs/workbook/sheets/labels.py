@@ -7,7 +7,7 @@ from sheetfuncs.workbook.model.kinds import COUNT, WORDS
 from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table
 from sheetfuncs.workbook.model.systems import Units
 
-SHEETS_OF, LABELS = 5, 30  # rows on a page, rows in all
+LABELS = 30  # rows: five a page
 WIDTH = 46
 
 

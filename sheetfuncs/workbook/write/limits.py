@@ -12,7 +12,7 @@ import re
 from collections.abc import Mapping
 from typing import Any
 
-FORMULA, CELL, NAME, COMMENT, TITLE, FOOTER = 8192, 32_767, 255, 255, 31, 255
+FORMULA, CELL, NAME, COMMENT, TITLE = 8192, 32_767, 255, 255, 31
 ARGUMENTS, PAIRS, DEPTH, TEXT_IN_A_FORMULA = 255, 126, 64, 255
 VALIDATION = {"input_title": 32, "input_message": 255, "error_title": 32, "error_message": 255, "source": 255}
 

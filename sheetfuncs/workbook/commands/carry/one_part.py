@@ -16,7 +16,7 @@ from typing import NamedTuple
 LOCAL = struct.Struct("<4s5H3I2H")
 ENTRY = struct.Struct("<4s6H3I5H2I")
 END = struct.Struct("<4s4H2IH")
-DESCRIPTOR, NAME_IN_UTF_8 = 0x0008, 0x0800  # bits of a header's flags
+NAME_IN_UTF_8 = 0x0800  # a bit of a header's flags
 MOST_ENTRIES, MOST_OFFSET = 0xFFFF, 0xFFFFFFFF  # what a plain end of directory can say
 ZIP64 = 0x0001
 
