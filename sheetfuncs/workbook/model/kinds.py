@@ -208,6 +208,11 @@ def _plain(number: float) -> str:
     return f"{number:,.10g}" if abs(number) >= 10000 else f"{number:.10g}"
 
 
+def counted(number: float, word: str, form: str = "g") -> str:
+    """So many of something: 1 jar, 2 jars."""
+    return f"{number:{form}} {word}" + ("" if number == 1 else "s")
+
+
 def is_date(value: Any) -> bool:
     """Whether a cell shows a date or a time."""
     return isinstance(value, (datetime.date, datetime.time, datetime.timedelta))

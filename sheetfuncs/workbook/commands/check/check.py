@@ -27,7 +27,7 @@ def check(options: argparse.Namespace) -> int:
     filled = _open_in_excel() if options.open else read(Path(options.file))
     found = check_filled(filled)
     print(as_json(filled, found) if options.json else as_text(found))
-    return 1 if any(one.weight == MEND for one in found) else 0
+    return 1 if to_mend(found) else 0
 
 
 def _open_in_excel() -> Filled:
@@ -40,6 +40,11 @@ def _open_in_excel() -> Filled:
 def check_file(path: Path, today: datetime.date | None = None) -> list[Remark]:
     """What can be said of a workbook file, the gravest first; the file is only read."""
     return check_filled(read(path, today))
+
+
+def to_mend(found: Sequence[Remark]) -> int:
+    """How many of the remarks ask for something to be mended."""
+    return sum(one.weight == MEND for one in found)
 
 
 def check_filled(filled: Filled) -> list[Remark]:

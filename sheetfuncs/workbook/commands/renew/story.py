@@ -6,7 +6,7 @@ import datetime
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from sheetfuncs.workbook.model.kinds import DATE
+from sheetfuncs.workbook.model.kinds import DATE, counted
 from sheetfuncs.workbook.read.filled import Filled
 from sheetfuncs.workbook.season import Season
 
@@ -84,14 +84,14 @@ def _learned(season: Season) -> Iterator[str]:
     units = season.units
     rate, rows = season.value("learned.rate"), season.value("learned.rate_rows")
     if isinstance(rate, float) and isinstance(rows, float) and rows:
-        yield f"The pan boils off about {rate:.1f} {units.volume} of water an hour, from {_counted(rows, 'boil')}."
+        yield f"The pan boils off about {rate:.1f} {units.volume} of water an hour, from {counted(rows, 'boil')}."
     fuel, rows = season.value("learned.fuel_each"), season.value("learned.fuel_rows")
     if isinstance(fuel, float) and isinstance(rows, float) and rows:
         unit = season.value("yard.fuel_unit")
-        yield f"Each {units.volume} of water took {fuel:.3g} {unit} of fuel, from {_counted(rows, 'boil')}."
+        yield f"Each {units.volume} of water took {fuel:.3g} {unit} of fuel, from {counted(rows, 'boil')}."
     tap, rows = season.value("learned.per_tap"), season.value("learned.per_tap_rows")
     if isinstance(tap, float) and isinstance(rows, float) and rows >= ENOUGH:
-        yield f"A tap gives about {tap:.2f} {units.volume} on a likely day, from {_counted(rows, 'day')}."
+        yield f"A tap gives about {tap:.2f} {units.volume} on a likely day, from {counted(rows, 'day')}."
     for row, (name,) in _rows(season, "thermometers", "name"):
         offset = season.value("thermometers.offset", row)
         if name and isinstance(offset, float):
@@ -101,7 +101,7 @@ def _learned(season: Season) -> Iterator[str]:
 def _holes(season: Season) -> Iterator[str]:
     for _, (name, taps, species) in _rows(season, "trees", "name", "taps", "species"):
         if name and isinstance(taps, float) and taps:
-            yield f"{name}" + (f", {species}" if species else "") + f": {_counted(taps, 'hole')}."
+            yield f"{name}" + (f", {species}" if species else "") + f": {counted(taps, 'hole')}."
 
 
 def _shelf(season: Season) -> Iterator[str]:
@@ -110,11 +110,7 @@ def _shelf(season: Season) -> Iterator[str]:
             size = f" of size {jar}" if jar else ""
             first = ", eat first" if season.value("bottles.eat_first", row) == 1 else ""
             of = f" of batch {batch:g}" if isinstance(batch, float) else ""
-            yield f"{_counted(filled, 'jar')}{size}{of} filled{first}" + (f"; given: {given}." if given else ".")
-
-
-def _counted(number: float, word: str) -> str:
-    return f"{number:g} {word}" + ("" if number == 1 else "s")
+            yield f"{counted(filled, 'jar')}{size}{of} filled{first}" + (f"; given: {given}." if given else ".")
 
 
 def _history(filled: Filled, inputs: Mapping[str, Any]) -> Iterator[str]:

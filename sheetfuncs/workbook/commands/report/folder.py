@@ -20,14 +20,13 @@ from multiprocessing.process import BaseProcess
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from sheetfuncs import __version__
 from sheetfuncs.bounded import SIGNALS, limit
 from sheetfuncs.files import Refused, ends, new_file, one_line, writable
-from sheetfuncs.workbook.commands.check.check import check_filled
-from sheetfuncs.workbook.commands.report.page import STYLE
+from sheetfuncs.workbook.commands.check.check import check_filled, to_mend
+from sheetfuncs.workbook.commands.report.page import document
 from sheetfuncs.workbook.commands.target import refuse_source
-from sheetfuncs.workbook.model.kinds import COUNT, NUMBER, TEXT, Kind
-from sheetfuncs.workbook.model.parts import MEND, Field
+from sheetfuncs.workbook.model.kinds import COUNT, NUMBER, TEXT, Kind, counted
+from sheetfuncs.workbook.model.parts import Field
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read.filled import Filled, read
 from sheetfuncs.workbook.season import Season
@@ -85,7 +84,7 @@ def report(options: argparse.Namespace) -> int:
     lines = list(_once(found))
     refused = [one.refused for one in found if one.refused]
     if not lines:
-        raise Refused(f"{options.files[0]}: none of {_many(len(files), 'workbook')} can be read: {refused[0]}")
+        raise Refused(f"{options.files[0]}: none of {counted(len(files), 'workbook', ',')} can be read: {refused[0]}")
     system = lines[0].system
     columns = list(_columns(Units(system)))
     rows = [[_shown(column, line, system) for column in columns] for line in lines]
@@ -96,7 +95,7 @@ def report(options: argparse.Namespace) -> int:
         with new_file(table, options.replace) as part:
             part.write(_csv(columns, lines, system).encode(errors="backslashreplace"))
     print("\n".join(_text(columns, rows)))
-    print(f"\n{_many(len(lines), 'season')} from {_many(len(files), 'workbook')}")
+    print(f"\n{counted(len(lines), 'season', ',')} from {counted(len(files), 'workbook', ',')}")
     for out in (page, table):
         if out:
             print(f"written: {out}")
@@ -147,15 +146,15 @@ def _in_process(file: Path, folder: str, pipe: Connection) -> None:
     limit()
     try:
         filled = read(file)
-        to_mend = sum(one.weight == MEND for one in check_filled(filled))
-        pipe.send(Read(file, list(_lines(filled, os.path.relpath(file, folder), to_mend))))
+        mend = to_mend(check_filled(filled))
+        pipe.send(Read(file, list(_lines(filled, os.path.relpath(file, folder), mend))))
     except Refused as refused:
         pipe.send(Read(file, refused=str(refused)))
     except Exception as error:
         pipe.send(Read(file, refused=one_line(f"{file}: {type(error).__name__}; look at it with `sheetfuncs check`")))
 
 
-def _lines(filled: Filled, source: str, to_mend: int) -> Iterator[Line]:
+def _lines(filled: Filled, source: str, mend: int) -> Iterator[Line]:
     """The season of a workbook, then the earlier ones that were typed into it."""
     season: Season = filled.season
     yard, year = season.inputs.get("yard.name"), season.inputs.get("yard.year")
@@ -165,7 +164,7 @@ def _lines(filled: Filled, source: str, to_mend: int) -> Iterator[Line]:
     fuel = str(season.value("yard.fuel_unit") or "")
     of_run = season.cells["season.last"].kind.parse(last)
     told = f"{year:.0f}" if isinstance(year, float) else str(getattr(of_run, "year", ""))
-    yield Line(source, yard, told, to_mend, filled.system, values, fuel)
+    yield Line(source, yard, told, mend, filled.system, values, fuel)
     for row, name in enumerate(season.inputs.get("past.season", ())):
         columns = {key: season.inputs.get(f"past.{past}", ()) for key, past in EARLIER.items()}
         values = {key: column[row] for key, column in columns.items() if row < len(column)}
@@ -239,32 +238,13 @@ def _text(columns: Sequence[Column], rows: Sequence[Sequence[str]]) -> Iterator[
 
 def html(columns: Sequence[Column], rows: Sequence[Sequence[str]], refused: Sequence[str]) -> str:
     """One page with one table, and what was passed over."""
-    title = f"{_many(len(rows), 'season')} of {_many(len({row[0] for row in rows}), 'yard')}"
+    title = f"{counted(len(rows), 'season', ',')} of {counted(len({row[0] for row in rows}), 'yard', ',')}"
     left = [" class=left" if column.kind.wordy else "" for column in columns]
     heads = "".join(f"<th{side}>{escape(column.words)}</th>" for column, side in zip(columns, left, strict=True))
     body = (
         "<tr>" + "".join(f"<td{side}>{escape(text)}</td>" for text, side in zip(row, left, strict=True)) + "</tr>"
         for row in rows
     )
-    return "\n".join(
-        [
-            "<!doctype html>",
-            '<html lang="en">',
-            '<meta charset="utf-8">',
-            '<meta name="viewport" content="width=device-width, initial-scale=1">',
-            f"<title>{title}</title>",
-            f"<style>{STYLE} body {{ max-width: none; }} @page {{ size: landscape; }}</style>",
-            f"<h1>{title}</h1>",
-            *(f'<p class="warning">Passed over: {escape(why)}</p>' for why in refused),
-            f'<div class="wide"><table><tr>{heads}</tr>',
-            *body,
-            "</table></div>",
-            f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p>',
-            "</html>",
-            "",
-        ]
-    )
-
-
-def _many(number: int, word: str) -> str:
-    return f"{number:,} {word}" if number == 1 else f"{number:,} {word}s"
+    table = [f'<div class="wide"><table><tr>{heads}</tr>', *body, "</table></div>"]
+    wide = " body { max-width: none; } @page { size: landscape; }"
+    return document(title, [f"Passed over: {why}" for why in refused], table, wide)

@@ -45,25 +45,27 @@ figure { margin: 0; } figcaption { font-weight: 600; margin-bottom: .2rem; }
 
 def html(told: Sequence[Told], sections: Sequence[Section], warnings: Sequence[str]) -> str:
     """The whole page."""
-    title = escape(", ".join(one.name for one in told))
-    body = ["<main>", f"<h1>{title}</h1>", *(f'<p class="warning">{escape(words)}</p>' for words in warnings)]
+    body: list[str] = []
     parts = [[f"<h2>{escape(section.title)}</h2>", *_table(section)] for section in sections]
     for part in (*parts[:TABLES_FIRST], list(_charts(told)), *parts[TABLES_FIRST:]):
         body += part
-    body.append("</main>")
-    body.append(
-        "<footer>"
-        f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p></footer>'
-    )
+    return document(", ".join(one.name for one in told), warnings, body, svg.STYLE)
+
+
+def document(title: str, warnings: Sequence[str], body: Sequence[str], style: str) -> str:
+    """A page of this make: its title, what must be said first, and what it tells; `style` adds to the looks of all."""
+    title = escape(title)
     head = [
         "<!doctype html>",
         '<html lang="en">',
         '<meta charset="utf-8">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         f"<title>{title}</title>",
-        f"<style>{STYLE}{svg.STYLE}</style>",
+        f"<style>{STYLE}{style}</style>",
     ]
-    return "\n".join([*head, *body, "</html>", ""])
+    above = ["<main>", f"<h1>{title}</h1>", *(f'<p class="warning">{escape(words)}</p>' for words in warnings)]
+    quiet = f'<p class="quiet">Recomputed by sheetfuncs {__version__}. Guidance: local rules come first.</p>'
+    return "\n".join([*head, *above, *body, "</main>", f"<footer>{quiet}</footer>", "</html>", ""])
 
 
 def _table(section: Section) -> Iterator[str]:

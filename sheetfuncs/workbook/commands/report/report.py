@@ -7,14 +7,15 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from sheetfuncs.files import Refused, ends, new_file, writable
-from sheetfuncs.workbook.commands.check.check import check_filled
+from sheetfuncs.workbook.commands.check.check import check_filled, to_mend
 from sheetfuncs.workbook.commands.renew.story import words
 from sheetfuncs.workbook.commands.report import page
 from sheetfuncs.workbook.commands.report import told as told_in_order
 from sheetfuncs.workbook.commands.report.records import Section, Told
 from sheetfuncs.workbook.commands.target import refuse_source
+from sheetfuncs.workbook.model.kinds import counted
 from sheetfuncs.workbook.model.measures import all_converted
-from sheetfuncs.workbook.model.parts import MEND, Column, Fields, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Fields, Sheet, Table
 from sheetfuncs.workbook.read.filled import Filled
 from sheetfuncs.workbook.read.filled import read as read_file
 from sheetfuncs.workbook.season import Season
@@ -34,11 +35,12 @@ def report(options: argparse.Namespace) -> int:
         refuse_source(out, *options.files)
         writable(out, options.replace)
     told = read(options.files)
-    text = as_text(told, sections(told))
+    found = sections(told)
+    text = as_text(told, found)
     if out:
         with new_file(out, options.replace) as part:
             # a file's name may hold bytes that are no letters
-            part.write(page.html(told, sections(told), warnings(told)).encode(errors="backslashreplace"))
+            part.write(page.html(told, found, warnings(told)).encode(errors="backslashreplace"))
         text += f"\n\nwritten: {out}"
     print(text)
     return 0
@@ -49,12 +51,12 @@ def read(files: Sequence[str]) -> list[Told]:
     told: list[Told] = []
     for file in files:
         filled = read_file(Path(file))
-        to_mend = sum(one.weight == MEND for one in check_filled(filled))
+        mend = to_mend(check_filled(filled))
         season = filled.season
         if told and (system := told[0].season.units.system) != filled.system:
             season = Season(system, all_converted(filled.cells, season.inputs, filled.system, system), filled.rows)
             season.compute()
-        told.append(Told(_name(filled, {one.name for one in told}), season, to_mend))
+        told.append(Told(_name(filled, {one.name for one in told}), season, mend))
     return told
 
 
@@ -162,5 +164,5 @@ def as_text(told: Sequence[Told], found: Sequence[Section]) -> str:
 
 def warnings(told: Sequence[Told]) -> list[str]:
     """A sentence for each season whose numbers rest on something that must be mended."""
-    mend = {one.name: "1 thing" if one.to_mend == 1 else f"{one.to_mend} things" for one in told if one.to_mend}
+    mend = {one.name: counted(one.to_mend, "thing") for one in told if one.to_mend}
     return [f"{name}: {things} must be mended first, see `sheetfuncs check`." for name, things in mend.items()]

@@ -17,6 +17,7 @@ from sheetfuncs.workbook.commands.two.alike import Pair, Row
 from sheetfuncs.workbook.commands.two.compare import words
 from sheetfuncs.workbook.commands.two.copies import BLIND, Both, Log
 from sheetfuncs.workbook.commands.two.names import NUMBERED, OF_BATCHES, renumbered
+from sheetfuncs.workbook.model.kinds import counted
 from sheetfuncs.workbook.model.parts import MOST_ROWS, Plain, Rows
 from sheetfuncs.workbook.read.filled import TABLES, Filled, address, read
 from sheetfuncs.workbook.season import Season
@@ -247,7 +248,7 @@ def merge(options: argparse.Namespace) -> int:
         plains.insert(0, Plain(free(TITLE, titles), cells))
     merged.season.plains = plains
     kept = write(merged.season, path, one.edition, options.replace)
-    print(f"from {options.other}: {_many(merged.added, 'row')} added, {_many(merged.filled_in, 'cell')} filled in")
+    print(f"from {options.other}: {counted(merged.added, 'row')} added, {counted(merged.filled_in, 'cell')} filled in")
     for line in (*told(one, first), *told(other, second), *kept):
         print(line)
     for sheet, at, what, mine, theirs, done in lines:
@@ -257,7 +258,7 @@ def merge(options: argparse.Namespace) -> int:
             else f"{sheet} {at}: {done}"
         )
     if lines:
-        print(f"listed on the sheet {plains[0].title!r}: {_many(len(lines), 'line')} to look at")
+        print(f"listed on the sheet {plains[0].title!r}: {counted(len(lines), 'line')} to look at")
     print(f"written: {path}")
     return 1 if lines else 0
 
@@ -267,7 +268,3 @@ def _refuse_two_seasons(one: Filled, other: Filled) -> None:
     if None not in years and years[0] != years[1]:
         said = " and ".join(f"{filled.file} of {year:g}" for filled, year in zip((one, other), years, strict=True))
         raise Refused(f"{said}: two seasons, not two copies of one; give copies of one workbook")
-
-
-def _many(number: int, word: str) -> str:
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"
