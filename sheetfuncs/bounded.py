@@ -11,6 +11,7 @@ import signal
 import sys
 from collections.abc import Callable
 from contextlib import suppress
+from pathlib import Path
 from types import FrameType
 
 SECONDS = 20  # of computing
@@ -76,11 +77,20 @@ def limit() -> None:
         import resource
     except ImportError:  # Windows
         return
-    wanted = {resource.RLIMIT_CPU: SECONDS, resource.RLIMIT_DATA: MEGABYTES << 20, resource.RLIMIT_CORE: 0}
+    memory = _held() + (MEGABYTES << 20)
+    wanted = {resource.RLIMIT_CPU: SECONDS, resource.RLIMIT_DATA: memory, resource.RLIMIT_CORE: 0}
     for what, most in wanted.items():
         soft, hard = resource.getrlimit(what)
         with suppress(OSError, ValueError):
             resource.setrlimit(what, (most if soft == resource.RLIM_INFINITY else min(most, soft), hard))
+
+
+def _held() -> int:
+    """Bytes that this process holds already: it is the copy of one that may be large; 0 where the system does not say."""
+    with suppress(OSError, ValueError, IndexError):
+        data_pages = Path("/proc/self/statm").read_text(encoding="ascii").split()[5]
+        return int(data_pages) * os.sysconf("SC_PAGE_SIZE")
+    return 0
 
 
 def _outside(child: int, errors: int, words: str) -> int:

@@ -30,14 +30,17 @@ def test_the_module_is_the_one_that_was_looked_at() -> None:
 
 
 def test_every_line_ends_as_windows_ends_it_and_fits() -> None:
-    """VBA takes 1,023 characters a line and 24 continuations of one (from memory); ours stay far below the first."""
+    """VBA takes 1,023 characters a line and 24 continuations of one; ours stay far below the first.
+
+    Source: Microsoft, Office VBA reference, "Line too long" and "Too many line continuations".
+    """
     assert TEXT.count("\r\n") == TEXT.count("\n") == TEXT.count("\r")
     assert max(map(len, LINES)) <= 160
     assert 0 < longest_continuation(LINES) <= 24
 
 
 def test_no_procedure_is_too_large() -> None:
-    """64 KB once compiled (from memory): the text of the longest is a sixth of that."""
+    """64 KB once compiled (the same, "Procedure too large"): the text of the longest is a sixth of that."""
     procedures = re.split(r"\r\nEnd (?:Sub|Function)\r\n", TEXT)
     assert len(procedures) > len(CATALOGUE)
     assert max(map(len, procedures)) < 12_000

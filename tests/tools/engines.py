@@ -36,22 +36,31 @@ Wanted = Mapping[str, Iterable[tuple[int, int]]]  # by sheet, then row and colum
 Computed = dict[str, dict[tuple[int, int], Any]]
 
 
-class Formulon:
-    """A workbook in formulon; `today` is the day that TODAY gives, `given` are values to take as they are."""
+# formulon intersects the ranges of MINIFS and MAXIFS from the second condition on, as if each were one cell.
+_INTERSECTED = re.compile(r"(?<=,)@(?=[^,()@]*\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+,)")
 
-    def __init__(self, content: bytes, today: datetime.date | None = None, given: Computed | None = None) -> None:
+
+class Formulon:
+    """A workbook in formulon; `today` is the day that TODAY gives.
+
+    A formula with its fault (see `_INTERSECTED`) is typed anew without the signs of it; the rest is as loaded.
+    `shown` are the formulas as it then shows them.
+    """
+
+    def __init__(self, content: bytes, today: datetime.date | None = None) -> None:
         self.book = formulon.Workbook.load(_with_brackets(content))
         self.numbers = {self.book.sheet_name(number): number for number in range(self.book.sheet_count())}
         if today:
             self.book.set_pinned_now(today.year, today.month, today.day)
-        self.shown = {
-            title: {(cell.row, cell.col): cell.formula for cell in self.book.iter_cells(number) if cell.formula}
-            for title, number in self.numbers.items()
-        }
-        for title, cells in (given or {}).items():
-            for (row, column), value in cells.items():
-                put = self.book.set_text if isinstance(value, str) else self.book.set_number
-                put(self.numbers[title], row, column, value)
+        self.shown: dict[str, dict[tuple[int, int], str]] = {}
+        for title, number in self.numbers.items():
+            cells = {(cell.row, cell.col): cell.formula for cell in self.book.iter_cells(number) if cell.formula}
+            for at, formula in cells.items():
+                if re.search("(MIN|MAX)IFS", formula):
+                    cells[at] = _INTERSECTED.sub("", formula)
+                    if cells[at] != formula:
+                        self.book.set_formula(number, *at, cells[at])
+            self.shown[title] = cells
         self.book.recalc()
 
     def values(self, wanted: Wanted) -> Computed:

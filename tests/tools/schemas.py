@@ -29,7 +29,7 @@ OF_NAMESPACE = {
     f"{_FORMATS}/package/2006/metadata/core-properties": "packaging/opc-coreProperties.xsd",
 }
 
-# The packaging schema names these two by addresses of the web; from memory, what it needs of them.
+# The packaging schema imports these two from the web: the elements that it refers to there, of any content.
 _DUBLIN_CORE = {
     "dc.xsd": ("http://purl.org/dc/elements/1.1/", "creator description identifier language subject title"),
     "dcterms.xsd": ("http://purl.org/dc/terms/", "created modified"),

@@ -112,7 +112,7 @@ def test_a_number_typed_over_a_formula(whole: Path, tmp_path: Path) -> None:
 
 
 def test_a_formula_that_was_cleared(whole: Path, tmp_path: Path) -> None:
-    sheet, cell = address(example(), "lots.syrup", 9)
+    sheet, cell = address(example(), "collection.syrup", 4)
     edit = in_cell(cell, rb"<f.*?</f><v>.*?</v>", b"")
     path = with_xml(whole, tmp_path / "a.xlsx", {part_of(example(), sheet): edit})
     assert one_remark(path, "has lost its formula")[:3] == (MEND, sheet, cell)

@@ -76,6 +76,17 @@ def test_the_last_net() -> None:
     assert killed_inside("7").returncode == 7
 
 
+def test_the_last_net_counts_what_the_work_takes() -> None:
+    """Not what a large program held before it called us."""
+    program = (
+        "import sys; from sheetfuncs.bounded import MEGABYTES, bounded; held = bytearray(2 * MEGABYTES << 20); "
+        "sys.exit(bounded(lambda: len(b'a' * ({megabytes} << 20)) and 7, 'check a'))"
+    )
+    for megabytes, code in ((100, 7), (700, 70)):
+        words = [sys.executable, "-c", program.format(megabytes=megabytes)]
+        assert subprocess.run(words, capture_output=True, timeout=60).returncode == code
+
+
 def test_the_last_net_has_a_clock() -> None:
     ended = killed_inside("__import__('resource').setrlimit(0, (1, 5)) or max(iter(int, 1))")
     assert ended.returncode == 2

@@ -31,7 +31,8 @@ except ModuleNotFoundError:  # on Linux it is no dependency, and nothing there c
 MODULE = __name__
 CATEGORY = "Maple sugaring"  # of the functions, in Excel's list of them
 
-# Excel's number of each error: its enumeration XlCVError, the last seven from memory.
+# Excel's number of each error: its enumeration XlCVError (Microsoft, Excel VBA reference), which leaves out
+# #GETTING_DATA and the five after #SPILL!: these six are from memory.
 ERROR_NUMBERS = {
     "#NULL!": 2000,
     "#DIV/0!": 2007,

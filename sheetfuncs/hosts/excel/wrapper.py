@@ -15,8 +15,8 @@ from sheetfuncs.hosts.excel import CATEGORY, ERROR_NUMBERS, LEFT_OUT, MODULE
 XLWINGS = "0.37"  # whose `XLPy.CallUDF` the text below calls
 NAME = "sheetfuncs"  # of the module
 
-WIDTH = 110  # a line of VBA takes 1,023 characters, from memory
-MOST_LINES = 25  # 24 continuations, from memory
+WIDTH = 110  # a line of VBA takes 1,023 characters (Microsoft, Office VBA reference, "Line too long")
+MOST_LINES = 25  # 24 continuations (the same, "Too many line continuations")
 MOST_HELP = 255  # characters of a description: [MS-XLSB] 2.5.3, ArgDesc
 
 
