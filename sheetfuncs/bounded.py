@@ -86,7 +86,7 @@ def limit() -> None:
 
 
 def _held() -> int:
-    """Bytes that this process holds already: it is the copy of one that may be large; 0 where the system does not say."""
+    """Bytes that this process holds already, as the copy of one that may be large; 0 where the system does not say."""
     with suppress(OSError, ValueError, IndexError):
         data_pages = Path("/proc/self/statm").read_text(encoding="ascii").split()[5]
         return int(data_pages) * os.sysconf("SC_PAGE_SIZE")
