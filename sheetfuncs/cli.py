@@ -6,31 +6,13 @@ import argparse
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import Any, NoReturn
 
-from sheetfuncs import __version__
+from sheetfuncs.arguments import parser
 from sheetfuncs.ending import ended_well_or_told, open_streams
 from sheetfuncs.files import Refused, one_line
-from sheetfuncs.workbook.model.editions import DEFAULT, EDITIONS
 
 READING = ("check", "report", "convert", "handover", "compare", "merge")
-EDITION = "how the functions come along. " + ". ".join(f"{one.name}: {one.words}" for one in EDITIONS.values())
 
-EXAMPLES = {
-    "new": "my-season.xlsx --season 2027 --elevation '650 ft'",
-    "check": "my-season.xlsx",
-    "report": "my-season.xlsx --html report.html",
-    "convert": "my-season.xlsx litres.xlsx --units metric",
-    "handover": "my-season.xlsx next-season.xlsx",
-    "compare": "my-season.xlsx copy.xlsx",
-    "merge": "my-season.xlsx phone.xlsx both.xlsx",
-    "forecast": "saved.json",
-    "carry": "own.xlsx own-with-functions.xlsx",
-    "functions": "FINISH_TEMP",
-    "calc-addin": "sheetfuncs.oxt",
-    "excel-addin": "addin",
-    "script-addin": "scripts",
-}
 NEXT = {
     "new": "Next: open {file}; the sheet Weekend says what to type first.",
     "report": "Next: open {html} in a browser, print it, or send it.",
@@ -39,19 +21,6 @@ NEXT = {
     "merge": "Next: `sheetfuncs check {new}` says what looks wrong in it.",
     "carry": "Next: open {new} and type =FINISH_TEMP(66.9,29.92) into a cell.",
 }
-
-Command = Callable[[argparse.Namespace], int]
-
-
-class Parser(argparse.ArgumentParser):
-    """A parser that says what is wrong in one line."""
-
-    def error(self, message: str) -> NoReturn:
-        raise Refused(f"{message}; see `{self.prog} --help`")
-
-    def _print_message(self, message: str, file: Any = None) -> None:
-        """As its own, but that a full disk is not passed over."""
-        print(message, end="", file=file)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -76,9 +45,8 @@ def _program(arguments: Sequence[str]) -> int:
 
 def _run(arguments: Sequence[str]) -> int:
     def work() -> int:
-        options = _parser().parse_args(arguments)
-        command: Command = options.run
-        code = command(options)
+        options = parser().parse_args(arguments)
+        code = COMMANDS[options.command](options)
         if code == 0 and (next_step := _next(options)):
             print(next_step)
         return code
@@ -208,133 +176,27 @@ def script_addin(options: argparse.Namespace) -> int:
     return 0
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = Parser(prog="sheetfuncs", description="Maple sugaring functions and season workbooks.")
-    parser.add_argument("--version", action="version", version=f"sheetfuncs {__version__}")
-    commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
-
-    command = commands.add_parser("new", help="write a season workbook and print its sums")
-    command.add_argument("file", metavar="FILE", help="the workbook to write, an .xlsx file")
-    command.add_argument("--units", default="us", metavar="us|metric", help="unit system; us if left out")
-    command.add_argument("--edition", default=DEFAULT.name, choices=EDITIONS, help=EDITION)
-    command.add_argument("--season", type=int, metavar="YEAR", help="the year of the season")
-    command.add_argument("--elevation", metavar="HEIGHT", help="height above the sea, for instance '650 ft'")
-    command.add_argument("--example", action="store_true", help="fill it with an example season")
-    command.add_argument("--collection", metavar="LOG.csv", help="fill Collection from a log: date,volume,brix")
-    command.add_argument("--weather", metavar="SAVED", help="fill in a saved forecast: what `forecast` reads")
-    _of_saved_weather(command)
-    command.add_argument("--rows", type=int, metavar="N", help="room for that many collections, and the rest to match")
-    command.add_argument("--replace", action="store_true", help="write over FILE if it exists")
-    command.set_defaults(run=new)
-
-    command = commands.add_parser("check", help="say what looks wrong in a season workbook; it is only read")
-    command.add_argument("file", metavar="FILE", nargs="?", help="the workbook: .xlsx, .xlsm or .ods")
-    command.add_argument("--open", action="store_true", help="the workbook that is open in Excel, in place of FILE")
-    command.add_argument("--json", action="store_true", help="for programs")
-    command.set_defaults(run=check)
-
-    command = commands.add_parser("report", help="tell a season in a page; several workbooks side by side")
-    command.add_argument(
-        "files", metavar="FILE", nargs="+", help="a workbook, .xlsx, .xlsm or .ods; or a folder of them"
-    )
-    command.add_argument("--html", metavar="OUT", help="write a page, to read in a browser or to print")
-    command.add_argument("--csv", metavar="OUT", help="of a folder: write a line for each season, for a spreadsheet")
-    command.add_argument("--replace", action="store_true", help="write over OUT if it exists")
-    command.set_defaults(run=report)
-
-    command = commands.add_parser("convert", help="write a season workbook anew in other units or another edition")
-    command.add_argument("file", metavar="FILE", help="the workbook: .xlsx, .xlsm or .ods")
-    command.add_argument("new", metavar="NEW", help="the workbook to write, an .xlsx file")
-    command.add_argument("--units", metavar="us|metric", help="unit system; as it is if left out")
-    command.add_argument("--edition", choices=EDITIONS, help="as it is if left out")
-    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
-    command.set_defaults(run=convert)
-
-    command = commands.add_parser("handover", help="write next season's workbook for whoever keeps it then")
-    command.add_argument("file", metavar="FILE", help="the workbook: .xlsx, .xlsm or .ods")
-    command.add_argument("new", metavar="NEW", help="the workbook to write, an .xlsx file")
-    command.add_argument("--season", type=int, metavar="YEAR", help="its year; the next one if left out")
-    command.add_argument("--weather", metavar="SAVED", help="fill in a saved forecast: what `forecast` reads")
-    _of_saved_weather(command)
-    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
-    command.set_defaults(run=handover)
-
-    command = commands.add_parser("compare", help="say which typed cells differ between two workbooks")
-    command.add_argument("one", metavar="ONE", help="a workbook: .xlsx, .xlsm or .ods")
-    command.add_argument("other", metavar="OTHER", help="another")
-    command.set_defaults(run=compare)
-
-    command = commands.add_parser("merge", help="make two copies of a workbook one")
-    command.add_argument("one", metavar="ONE", help="a copy: .xlsx, .xlsm or .ods")
-    command.add_argument("other", metavar="OTHER", help="the other copy")
-    command.add_argument("new", metavar="NEW", help="the workbook to write, an .xlsx file, in the units of ONE")
-    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
-    command.set_defaults(run=merge)
-
-    command = commands.add_parser(
-        "forecast", help="a saved forecast or weather record as rows to paste into a workbook"
-    )
-    command.add_argument(
-        "saved", metavar="SAVED", nargs="?", help="the file; left out: what can be read and how to get it"
-    )
-    command.add_argument("--units", default="us", metavar="us|metric", help="unit system of the rows; us if left out")
-    _of_saved_weather(command)
-    command.set_defaults(run=forecast)
-
-    command = commands.add_parser(
-        "carry", help="define the functions in a workbook of your own; the rest stays as it is"
-    )
-    command.add_argument("file", metavar="OWN", help="your workbook, .xlsx or .xlsm; it is only read")
-    command.add_argument("new", metavar="NEW", help="the workbook to write, of the same kind")
-    command.add_argument("--replace-names", action="store_true", help="define anew what has a function's name there")
-    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
-    command.set_defaults(run=carry)
-
-    command = commands.add_parser("functions", help="list the functions, or show one function's card")
-    command.add_argument("name", nargs="?", metavar="NAME", help="a function, for instance FINISH_TEMP")
-    command.add_argument("--workbook", type=Path, metavar="NEW", help="write them all into a workbook, each to try")
-    command.add_argument(
-        "--units", default="us", metavar="us|metric", help="unit system of the workbook; us if left out"
-    )
-    command.add_argument("--replace", action="store_true", help="write over NEW if it exists")
-    command.set_defaults(run=functions)
-
-    command = commands.add_parser("calc-addin", help="write the add-in that brings the functions to LibreOffice Calc")
-    command.add_argument("out", type=Path, metavar="OUT.oxt", help="the file to write")
-    command.add_argument("--replace", action="store_true", help="write over a file of this name")
-    command.set_defaults(run=calc_addin)
-
-    command = commands.add_parser("excel-addin", help="write what Excel needs to call the functions")
-    command.add_argument("folder", type=Path, metavar="FOLDER", help="the folder to write to; it is made if need be")
-    command.add_argument("--plain", action="store_true", help="a VBA module alone: no Python, for Windows and Mac")
-    command.add_argument("--units", default="us", metavar="us|metric", help="unit system of the season; us if left out")
-    command.add_argument("--replace", action="store_true", help="write over files of these names, but not the workbook")
-    command.set_defaults(run=excel_addin)
-
-    command = commands.add_parser(
-        "script-addin", help="write the functions for Google Sheets and for Office on the web"
-    )
-    command.add_argument("folder", type=Path, metavar="FOLDER", help="the folder to write to; it is made if need be")
-    command.add_argument("--site", metavar="ADDRESS", help="where Office will find the files, as https://...")
-    command.add_argument("--replace", action="store_true", help="write over files of these names")
-    command.set_defaults(run=script_addin)
-
-    for name, each in commands.choices.items():
-        each.epilog = f"example: sheetfuncs {name} {EXAMPLES[name]}"
-        each.set_defaults(command=name)
-    return parser
+COMMANDS: dict[str, Callable[[argparse.Namespace], int]] = {
+    "new": new,
+    "check": check,
+    "report": report,
+    "convert": convert,
+    "handover": handover,
+    "compare": compare,
+    "merge": merge,
+    "forecast": forecast,
+    "carry": carry,
+    "functions": functions,
+    "calc-addin": calc_addin,
+    "excel-addin": excel_addin,
+    "script-addin": script_addin,
+}
 
 
 def _next(options: argparse.Namespace) -> str:
     """The next step in a sentence, where a command has written something to go on with."""
-    words = NEXT.get(getattr(options, "command", ""), "")
+    words = NEXT.get(options.command, "")
     return "" if "{html}" in words and options.html is None else words.format(**vars(options))
-
-
-def _of_saved_weather(command: argparse.ArgumentParser) -> None:
-    """What a saved file of weather may leave open."""
-    command.add_argument("--degrees", choices=("F", "C"), help="of the saved weather, where the file does not say")
-    command.add_argument("--night-after", action="store_true", help="the lows of a copied table are of the night after")
 
 
 if __name__ == "__main__":

@@ -7,27 +7,26 @@ import shlex
 
 import pytest
 
-from sheetfuncs import cli
+from sheetfuncs import arguments, cli
 
 
 def commands() -> dict[str, argparse.ArgumentParser]:
-    parser = cli._parser()
-    return next(one for one in parser._actions if isinstance(one, argparse._SubParsersAction)).choices
+    return next(one for one in arguments.parser()._actions if isinstance(one, argparse._SubParsersAction)).choices
 
 
 def test_every_command_has_an_example_that_is_understood() -> None:
-    assert set(cli.EXAMPLES) == set(commands())
-    for name, words in cli.EXAMPLES.items():
-        cli._parser().parse_args([name, *shlex.split(words)])
+    assert set(arguments.EXAMPLES) == set(cli.COMMANDS) == set(commands())
+    for name, words in arguments.EXAMPLES.items():
+        arguments.parser().parse_args([name, *shlex.split(words)])
 
 
-@pytest.mark.parametrize("name", cli.EXAMPLES)
+@pytest.mark.parametrize("name", arguments.EXAMPLES)
 def test_help_shows_the_example(name: str) -> None:
     text = " ".join(commands()[name].format_help().split())
-    assert f"example: sheetfuncs {name} {cli.EXAMPLES[name]}" in text
+    assert f"example: sheetfuncs {name} {arguments.EXAMPLES[name]}" in text
 
 
 def test_the_next_step_names_what_was_written() -> None:
-    options = cli._parser().parse_args(["new", "a.xlsx"])
+    options = arguments.parser().parse_args(["new", "a.xlsx"])
     assert cli._next(options) == "Next: open a.xlsx; the sheet Weekend says what to type first."
-    assert cli._next(cli._parser().parse_args(["report", "a.xlsx"])) == ""
+    assert cli._next(arguments.parser().parse_args(["report", "a.xlsx"])) == ""

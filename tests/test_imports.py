@@ -27,7 +27,8 @@ MAY_IMPORT = {
     "folders": {"files"},
     "bounded": set(),
     "ending": {"files"},
-    "cli": {"science", "formulas", "hosts", "weather", "workbook", "files", "bounded", "ending"},
+    "arguments": {"__init__", "files", "workbook"},
+    "cli": {"science", "formulas", "hosts", "weather", "workbook", "files", "bounded", "ending", "arguments"},
 }
 # The same inside `workbook`.  A season stands above `write`, since the engine computes a written workbook;
 # and below `read`, since what is read back is a season.
