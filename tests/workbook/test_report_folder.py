@@ -90,6 +90,18 @@ def test_a_broken_one_is_named_and_passed_over(
     assert "(whole.xlsx)" in said
 
 
+def test_it_tells_on_a_terminal_how_far_it_is(
+    club: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert cli.main(["report", str(club)]) == 0
+    assert capsys.readouterr().err == ""  # nobody sits there
+    monkeypatch.setattr("sys.stderr.isatty", lambda: True)
+    assert cli.main(["report", str(club)]) == 0
+    told = capsys.readouterr().err.split("\r")
+    assert [line.strip() for line in told if line.strip()] == ["1 of 3 read", "2 of 3 read"]
+    assert told[-2:] == [" " * 40, ""]  # and wiped
+
+
 def test_what_cannot_be_told(club: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     (tmp_path / "empty").mkdir()
     for arguments, words in (

@@ -12,6 +12,7 @@ import datetime
 import io
 import os
 import signal
+import sys
 from collections.abc import Iterator, Sequence
 from html import escape
 from multiprocessing import get_all_start_methods, get_context
@@ -137,6 +138,7 @@ def read_all(files: Sequence[Path], folder: str) -> list[Read]:
             except (EOFError, OSError):  # it ended without a word
                 found[file] = Read(file, refused=f"{file}: {TOO_MUCH}")
             process.join()
+            _tell(len(found), len(files))
     return [found[file] for file in files]
 
 
@@ -170,6 +172,13 @@ def _lines(filled: Filled, source: str, mend: int) -> Iterator[Line]:
         values = {key: column[row] for key, column in columns.items() if row < len(column)}
         if name is not None and any(value is not None for value in values.values()):
             yield Line(f"{source}, earlier seasons", yard, one_line(str(name)), None, filled.system, values, fuel)
+
+
+def _tell(done: int, files: int) -> None:
+    """How far it is, for whoever sits before a terminal; the line is wiped at the end."""
+    if sys.stderr is not None and sys.stderr.isatty():
+        words = f"{done} of {files} read" if done < files else ""
+        print(f"\r{words:<40}\r", end="", file=sys.stderr, flush=True)
 
 
 def _once(found: Sequence[Read]) -> Iterator[Line]:
