@@ -31,6 +31,9 @@ def properties(**named):
     return tuple(made)
 
 
+START = 120  # seconds that LibreOffice may take to answer, on a machine that does much else
+
+
 class Driver:
     def __init__(self, soffice, profile, *how):
         self.hidden = not how
@@ -41,11 +44,15 @@ class Driver:
         self.process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         local = uno.getComponentContext()
         resolver = local.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", local)
-        for _ in range(300):
+        until = time.monotonic() + START
+        while True:
             try:
                 self.context = resolver.resolve(f"uno:pipe,name={pipe};urp;StarOffice.ComponentContext")
                 break
             except NoConnectException:
+                if time.monotonic() > until or self.process.poll() is not None:
+                    self.process.kill()
+                    raise
                 time.sleep(0.1)
         self.desktop = self.service("com.sun.star.frame.Desktop")
         self.document: Any = None

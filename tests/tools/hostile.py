@@ -55,8 +55,9 @@ def rows(count: int, row: Callable[[int], bytes]) -> Edit:
     return edit
 
 
-def strings(more: bytes) -> Edit:
-    return lambda text: text.replace(b"</sst>", more + b"</sst>")
+def strings(more: Callable[[], bytes]) -> Edit:
+    """More texts for cells to share; made when they are wanted, since some are large."""
+    return lambda text: text.replace(b"</sst>", more() + b"</sst>")
 
 
 def number_format(letters: bytes) -> Edit:
@@ -86,17 +87,19 @@ def megabyte_shown_often(whole: Path, path: Path) -> Path:
         number = last_string(archive.read("xl/sharedStrings.xml"))
     cell = b'<row r="%d"><c r="A%d" t="s"><v>' + number + b"</v></c></row>"
     edits = {LOG: rows(100_000, lambda at: cell % (at, at))}
-    return with_xml(whole, path, {**edits, "xl/sharedStrings.xml": strings(b"<si><t>%b</t></si>" % (b"a" * 1_000_000))})
+    return with_xml(
+        whole, path, {**edits, "xl/sharedStrings.xml": strings(lambda: b"<si><t>%b</t></si>" % (b"a" * 1_000_000))}
+    )
 
 
-def ods(content: bytes) -> Callable[[Path, Path], Path]:
+def ods(content: Callable[[], bytes]) -> Callable[[Path, Path], Path]:
     """A spreadsheet with this in its one sheet."""
 
     def make(whole: Path, path: Path) -> Path:
         out = io.BytesIO()
         with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
             archive.writestr("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
-            archive.writestr("content.xml", ODS % content)
+            archive.writestr("content.xml", ODS % content())
         path = path.with_suffix(".ods")
         path.write_bytes(out.getvalue())
         return path
@@ -132,8 +135,10 @@ FILES: dict[str, Callable[[Path, Path], Path]] = {
         {LOG: rows(390_000, lambda at: b'<row r="%d"><c r="XFD%d"><v>1</v></c></row>' % (at, at))}
     ),
     "a megabyte of text in 100,000 cells": megabyte_shown_often,
-    "7 million empty shared texts": xlsx({"xl/sharedStrings.xml": strings(b"<si/>" * 7_000_000)}),
-    "2 million rich runs": xlsx({"xl/sharedStrings.xml": strings(b"<si>" + b"<r><t>a</t></r>" * 2_000_000 + b"</si>")}),
+    "7 million empty shared texts": xlsx({"xl/sharedStrings.xml": strings(lambda: b"<si/>" * 7_000_000)}),
+    "2 million rich runs": xlsx(
+        {"xl/sharedStrings.xml": strings(lambda: b"<si>" + b"<r><t>a</t></r>" * 2_000_000 + b"</si>")}
+    ),
     "40 million empty rows": xlsx({LOG: lambda text: text.replace(b"</sheetData>", b"<row/>" * 40_000_000)}),
     "300,000 cells share a long formula": xlsx({LOG: shared}),
     "an attribute of 50 million letters": xlsx(
@@ -143,21 +148,25 @@ FILES: dict[str, Callable[[Path, Path], Path]] = {
         {LOG: lambda text: text.replace(b"<sheetData", b"<!--%b--><sheetData" % (b"a" * 50_000_000), 1)}
     ),
     "a text of 50 million letters": xlsx(
-        {"xl/sharedStrings.xml": strings(b"<si><t>%b</t></si>" % (b"a" * 50_000_000))}
+        {"xl/sharedStrings.xml": strings(lambda: b"<si><t>%b</t></si>" % (b"a" * 50_000_000))}
     ),
     "elements 100,000 deep": xlsx(
         {LOG: lambda text: text.replace(b"<sheetData", b"<a>" * 100_000 + b"</a>" * 100_000 + b"<sheetData", 1)}
     ),
     "20,000 parts": many_parts,
-    ".ods, a million times a thousand spaces": ods(words(b'<text:s text:c="1000"/>' * 1_000_000)),
-    ".ods, 20 million empty elements": ods(words(b"<text:s/>" * 20_000_000)),
+    ".ods, a million times a thousand spaces": ods(lambda: words(b'<text:s text:c="1000"/>' * 1_000_000)),
+    ".ods, 20 million empty elements": ods(lambda: words(b"<text:s/>" * 20_000_000)),
     ".ods, 300,000 cells of 32,000 letters": ods(
-        words(b"a" * 32_000).replace(b"<table:table-cell", b'<table:table-cell table:number-columns-repeated="300"')
-        * 1000
+        lambda: (
+            words(b"a" * 32_000).replace(b"<table:table-cell", b'<table:table-cell table:number-columns-repeated="300"')
+            * 1000
+        )
     ),
     ".ods, a row without end": ods(
-        b'<table:table-row table:number-rows-repeated="1048576"><table:table-cell office:value-type="float" '
-        b'office:value="1" table:number-columns-repeated="16384"/></table:table-row>'
+        lambda: (
+            b'<table:table-row table:number-rows-repeated="1048576"><table:table-cell office:value-type="float" '
+            b'office:value="1" table:number-columns-repeated="16384"/></table:table-row>'
+        )
     ),
 }
 

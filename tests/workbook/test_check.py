@@ -111,8 +111,10 @@ def test_a_number_typed_over_a_formula(whole: Path, tmp_path: Path) -> None:
     assert one_remark(path, "was typed over")[:3] == (MEND, sheet, cell)
 
 
-def test_a_formula_that_was_cleared(whole: Path, tmp_path: Path) -> None:
-    sheet, cell = address(example(), "collection.syrup", 4)
+@pytest.mark.parametrize(("name", "row"), [("collection.syrup", 4), ("waiting.lot", 9)])
+def test_a_formula_that_was_cleared(name: str, row: int, whole: Path, tmp_path: Path) -> None:
+    """In a row of a log that is used, and in any row of a table where nothing is typed."""
+    sheet, cell = address(example(), name, row)
     edit = in_cell(cell, rb"<f.*?</f><v>.*?</v>", b"")
     path = with_xml(whole, tmp_path / "a.xlsx", {part_of(example(), sheet): edit})
     assert one_remark(path, "has lost its formula")[:3] == (MEND, sheet, cell)

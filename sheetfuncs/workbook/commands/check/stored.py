@@ -82,10 +82,10 @@ def _cells(filled: Filled, name: str, values: Values) -> Iterator[Computed]:
 
 
 def _row_is_used(filled: Filled, name: str, offset: int) -> bool:
-    """Whether something is typed in the row; a labelled cell is always in use."""
-    if not filled.is_table(name):
-        return True
+    """Whether something is typed in the row; a labelled cell is always in use, as is a table where nothing is typed."""
     table = name.partition(".")[0] + "."
+    if not any(what.typed for key, what in filled.cells.items() if key.startswith(table)) or not filled.is_table(name):
+        return True
     columns = [given for key, given in filled.season.inputs.items() if key.startswith(table)]
     return any(offset < len(given) and given[offset] is not None for given in columns)
 
