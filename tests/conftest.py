@@ -5,6 +5,7 @@ Modules that share a running LibreOffice name it in a mark, `pytest.mark.xdist_g
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
 
 import pytest
@@ -23,6 +24,12 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
         if item.get_closest_marker("xdist_group") is None:
             host = item.callspec.params.get("host", "") if hasattr(item, "callspec") else ""
             item.add_marker(pytest.mark.xdist_group(f"{item.path.name} {host}".strip()))
+
+
+def pytest_collection_finish() -> None:
+    """What was collected stays until the end: looking through it for garbage, again and again, takes minutes."""
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture(scope="session")
