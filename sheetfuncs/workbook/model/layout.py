@@ -7,7 +7,7 @@ has a heading row; every block with a title has it on the line above.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import groupby
+from itertools import chain
 from typing import NamedTuple
 
 from sheetfuncs.workbook.model import formula as formulas
@@ -57,7 +57,7 @@ class Layout:
         self.sheets = sheets
         self.starts: dict[tuple[str, int], int] = {}  # (sheet, number of the block) -> its first row
         self.spots: dict[str, Spot] = {}  # "table.column" or "fields.label" -> place
-        self.pieces: dict[tuple[str, str, str], list[str | InRow]] = {}  # formulas taken apart
+        self.pieces: dict[tuple[str, str, str], tuple[list[str], list[InRow]]] = {}  # formulas taken apart
         for sheet in sheets:
             row, first = FIRST_ROW, first_hidden(sheet)
             asides: list[tuple[int, int, int]] = []  # where workings stand: first row, row and column behind the last
@@ -122,25 +122,24 @@ class Layout:
         """A formula with its names replaced by addresses, as it stands in row `offset` of its table."""
         key = formula, sheet, table.key if table else ""
         if key not in self.pieces:  # taken apart once: a column has the same formula in every row
-            self.pieces[key] = list(_joined(self._taken_apart(formula, sheet, table)))
-        return "".join(piece if isinstance(piece, str) else piece.address(offset) for piece in self.pieces[key])
+            self.pieces[key] = self._taken_apart(formula, sheet, table)
+        texts, in_rows = self.pieces[key]
+        both = chain.from_iterable(zip(texts, [one.address(offset) for one in in_rows], strict=False))
+        return "".join(both) + texts[-1]
 
-    def _taken_apart(self, formula: str, sheet: str, table: Table | None) -> Iterator[str | InRow]:
-        """The text of a formula, with the addresses that are the same in all rows, and the others as they follow."""
-        text: list[str] = []
+    def _taken_apart(self, formula: str, sheet: str, table: Table | None) -> tuple[list[str], list[InRow]]:
+        """The addresses that follow the row, and the texts around them: one more, the same in every row."""
+        texts, in_rows = [""], []
         for token in formulas.tokens(formula):
-            if token.sort is Sort.CELL:
-                text.append(self.spots[token.name].address(sheet))
-            elif token.sort is Sort.IN_ROW:
+            if token.sort is Sort.IN_ROW:
                 assert table is not None, f"{formula}: {token.text} stands outside a table"
                 key, mark, step = formulas.in_row(token.text)
                 spot = self.spots[f"{table.key}.{key}"]
-                yield "".join(text)
-                yield InRow(letters(spot.column), spot.row, mark, step)
-                text = []
+                in_rows.append(InRow(letters(spot.column), spot.row, mark, step))
+                texts.append("")
             else:
-                text.append(token.text)
-        yield "".join(text)
+                texts[-1] += self.spots[token.name].address(sheet) if token.sort is Sort.CELL else token.text
+        return texts, in_rows
 
 
 class InRow(NamedTuple):
@@ -162,15 +161,6 @@ class InRow(NamedTuple):
         if self.mark == "<":
             return f"{column}${self.top}:{column}{row - 1}"
         return f"{column}{max(self.top + 1, row - self.step)}:{column}{row}"
-
-
-def _joined(pieces: Iterator[str | InRow]) -> Iterator[str | InRow]:
-    """Texts that follow upon each other as one: a formula is put together for thousands of rows."""
-    for fixed, group in groupby(pieces, lambda piece: isinstance(piece, str)):
-        if fixed:
-            yield "".join(map(str, group))
-        else:
-            yield from group
 
 
 def first_hidden(sheet: Sheet) -> int:

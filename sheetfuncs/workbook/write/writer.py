@@ -6,7 +6,6 @@ Deterministic: the same sheets and inputs give the same bytes.
 from __future__ import annotations
 
 import datetime
-import re
 import textwrap
 from collections.abc import Mapping, Sequence
 from functools import partial
@@ -14,8 +13,6 @@ from io import BytesIO
 from pathlib import Path
 from typing import Any
 
-from xlsxwriter import Workbook
-from xlsxwriter.exceptions import XlsxFileError
 from xlsxwriter.format import Format
 from xlsxwriter.worksheet import Worksheet
 
@@ -24,7 +21,6 @@ from sheetfuncs.workbook.model.editions import Edition
 from sheetfuncs.workbook.model.kinds import Kind
 from sheetfuncs.workbook.model.layout import WAYS, Layout, first_row, letters, quoted
 from sheetfuncs.workbook.model.parts import (
-    Column,
     Field,
     Fields,
     Macros,
@@ -36,56 +32,17 @@ from sheetfuncs.workbook.model.parts import (
 )
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.write import calls, charts, colours, limits, paper, styles
-from sheetfuncs.workbook.write.names import Definition, definitions
+from sheetfuncs.workbook.write.book import Book, Page, storable
+from sheetfuncs.workbook.write.names import definitions
+from sheetfuncs.workbook.write.validation import validate
 
 # What a user may still do on a protected sheet; there is no password.
 FREE = dict.fromkeys(("format_cells", "format_columns", "format_rows", "select_locked_cells"), True)
 OPENING_HEIGHT = 50  # three lines of the opening
 BOLD = 1.08  # bold letters beside digits
 SPARE_ROWS = 4  # of a log, on paper
-MADE = datetime.datetime(2026, 1, 1)  # a fixed stamp, so that the same season gives the same bytes
-# The version of the calculation that Excel 2019 to 365 write.  An older number, or none, makes Excel compute
-# every cell when it opens the file: a version without LET or LAMBDA would show #NAME? for each value.
-CALCULATED_BY = 191029
 
 Values = Mapping[str, Mapping[tuple[int, int], Any]]
-
-
-class Page(Worksheet):
-    """A worksheet that takes formulas as they are: ours name later functions by their stored names
-    already, and looking for each of XlsxWriter's list in every formula took half the time."""
-
-    def _prepare_formula(self, formula: str, expand_future_functions: bool = False) -> str:
-        return formula.removeprefix("=")
-
-    def _xml_formula_element(self, formula: str, result: Any, attributes: Any = ()) -> None:
-        """Text that is empty is text: Excel would read a result without a type as a number."""
-        super()._xml_formula_element(formula, result, [*attributes, *([("t", "str")] if result == "" else [])])
-
-
-class Book(Workbook):
-    """A workbook file whose names have words beside them, and whose values Excel keeps as they are stored."""
-
-    def __init__(self, path: Path | BytesIO) -> None:
-        # in memory: XlsxWriter's own temporary files, some thirty, outlive a program that is killed
-        options: dict[str, Any] = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
-        options |= {"default_format_properties": styles.BASE}
-        super().__init__(str(path) if isinstance(path, Path) else path, options)
-        self.set_calc_mode("auto", CALCULATED_BY)
-        self.calc_on_load = False
-        self.comments: dict[str, str] = {}
-
-    def define(self, definition: Definition) -> None:
-        limits.name(*definition)
-        self.define_name(definition.name, f"={definition.formula}")
-        self.comments[definition.name] = definition.comment
-
-    def _write_defined_name(self, defined_name: Any) -> None:
-        name, _, formula, _ = defined_name
-        if name not in self.comments:
-            super()._write_defined_name(defined_name)
-            return
-        self._xml_data_element("definedName", formula, [("name", name), ("comment", self.comments[name])])
 
 
 class Writer:
@@ -103,6 +60,7 @@ class Writer:
         self.sheets, self.layout, self.units, self.edition = sheets, layout, units, edition
         self.formats: dict[tuple[str, Kind | None], Format] = {}
         self.formulas: dict[str, list[tuple[int, int]]] = {sheet.title: [] for sheet in sheets}
+        self.stored: dict[str, tuple[str, bool]] = {}
         self.heights: dict[tuple[str, int], float] = {}
         self.values: Values = {}
         self.inputs: Mapping[str, Any] = {}
@@ -117,9 +75,7 @@ class Writer:
     ) -> None:
         """Write every sheet and close the file.  `inputs` go by the names of their cells."""
         self.inputs, self.values = inputs, values
-        self.book.set_properties({"title": properties.get("title", ""), "created": MADE})
-        for name, text in properties.items():
-            self.book.set_custom_property(name, text)
+        self.book.stamp(properties)
         for sheet in self.sheets:
             page = self.book.add_worksheet(sheet.title, Page)
             self._set_up(page, sheet)
@@ -142,10 +98,7 @@ class Writer:
                 self.book.define(definition)
         if macros:
             self._macros(macros)
-        try:
-            self.book.close()
-        except XlsxFileError as error:  # its own word for a disk that is full, or a folder that is gone
-            raise error.__context__ if isinstance(error.__context__, OSError) else OSError(str(error)) from error
+        self.book.finish()
 
     def _macros(self, macros: Macros) -> None:
         """The VBA project of xlwings, and the sheet where it looks for its settings."""
@@ -265,33 +218,35 @@ class Writer:
             if field.kind is kinds.WORDS:  # beside a number it has its column's width, else it may run on
                 role = "sentence" if field.lines > 1 or stacked else "answer"
                 self._high(page, row, styles.high(field.lines, styles.SENTENCE))
-            self._formula(page, sheet, row, column, field.formula, field.kind, role)
+            self._formula(page, sheet, row, column, field.formula, self._look(role, field.kind))
             return
         self._typed(page, row, column, self.inputs.get(name, field.start), field.kind)
-        self._validate(page, sheet, field, row, column, row)
+        validate(page, self.layout, self.units, sheet, field, row, column, row)
 
     def _table(self, page: Worksheet, sheet: Sheet, table: Table, start: int) -> None:
         self._block_title(page, table, start, len([column for column in table.columns if not column.hidden]))
         top = first_row(table, start)
         if not all(column.hidden for column in table.columns):
             self._high(page, top - 1, self._heading_height(table))
+        if table.lines > 1:
+            for row in range(top, top + table.rows):
+                self._high(page, row, styles.high(table.lines, styles.SAID))
         for column in table.columns:
             place = self.layout.spots[f"{table.key}.{column.key}"].column
             page.write_string(top - 1, place, column.title(self.units), self._format("heading"))
-            given = column.fixed or self.inputs.get(f"{table.key}.{column.key}", column.starts)
-            for offset in range(table.rows):
-                row = top + offset
-                if table.lines > 1:
-                    self._high(page, row, styles.high(table.lines, styles.SAID))
-                if column.formula:
+            if column.formula:
+                look = self._look("look" if column.number else "computed", column.kind)
+                for offset in range(table.rows):
                     formula = column.formula if isinstance(column.formula, str) else column.formula[offset]
-                    role = "look" if column.number else "computed"
-                    self._formula(page, sheet, row, place, formula, column.kind, role, table, offset)
-                else:
+                    self._formula(page, sheet, top + offset, place, formula, look, table, offset)
+            else:
+                given = column.fixed or self.inputs.get(f"{table.key}.{column.key}", column.starts)
+                role = "computed" if column.fixed else "typed"
+                for offset in range(table.rows):
                     value = given[offset] if offset < len(given) else None
-                    self._typed(page, row, place, value, column.kind, "computed" if column.fixed else "typed")
+                    self._typed(page, top + offset, place, value, column.kind, role)
             if column.typed:
-                self._validate(page, sheet, column, top, place, top + table.rows - 1)
+                validate(page, self.layout, self.units, sheet, column, top, place, top + table.rows - 1)
         colours.of_table(self.book, page, table, self.layout, top)
 
     def _heading_height(self, table: Table) -> float:
@@ -303,6 +258,10 @@ class Writer:
                 most = max(most, len(textwrap.wrap(column.title(self.units), max(across, 4), break_long_words=False)))
         return styles.high(most, styles.BASE["font_size"])
 
+    def _look(self, role: str, kind: Kind) -> Format:
+        """The look of a computed cell: what is said of a row has one, of whatever kind."""
+        return self._format("look") if role == "look" else self._format(role, kind)
+
     def _formula(
         self,
         page: Worksheet,
@@ -310,24 +269,31 @@ class Writer:
         row: int,
         column: int,
         formula: str,
-        kind: Kind,
-        role: str,
+        look: Format,
         table: Table | None = None,
         offset: int = 0,
     ) -> None:
         """One computed cell, with its value where it is known."""
-        look = self._format("look") if role == "look" else self._format(role, kind)
-        stored = calls.as_stored(formula, self.edition, self.units.system)
-        limits.shape(stored)
+        stored, dynamic = self._stored(formula)
         text = "=" + self.layout.resolve(stored, sheet.title, table, offset)
-        what = f"{sheet.title}: the formula of row {row + 1}, column {column + 1}"
-        limits.at_most(limits.FORMULA, len(text), what)
-        value = _storable(self.values.get(sheet.title, {}).get((row, column), 0))
+        if len(text) > limits.FORMULA:
+            limits.at_most(
+                limits.FORMULA, len(text), f"{sheet.title}: the formula of row {row + 1}, column {column + 1}"
+            )
+        value = storable(self.values.get(sheet.title, {}).get((row, column), 0))
         self.formulas[sheet.title].append((row, column))
-        if calls.is_dynamic(formula, self.edition):
+        if dynamic:
             page.write_dynamic_array_formula(row, column, row, column, text, look, value)
         else:
             page.write_formula(row, column, text, look, value)
+
+    def _stored(self, formula: str) -> tuple[str, bool]:
+        """A formula as it stands in the file, and whether as that of a dynamic array; asked once for a column."""
+        if formula not in self.stored:
+            stored = calls.as_stored(formula, self.edition, self.units.system)
+            limits.shape(stored)
+            self.stored[formula] = stored, calls.is_dynamic(formula, self.edition)
+        return self.stored[formula]
 
     def _typed(
         self, page: Worksheet, row: int, column: int, value: Any, kind: Kind | None, role: str = "typed"
@@ -344,28 +310,6 @@ class Writer:
         else:
             page.write_number(row, column, value, look)
 
-    def _validate(self, page: Worksheet, sheet: Sheet, what: Column | Field, row: int, column: int, last: int) -> None:
-        """What a cell accepts, and what it says to anything else."""
-        name = what.words
-        rule: dict[str, Any] = {"ignore_blank": True, "error_title": "Not this"}
-        hint = what.hint if isinstance(what, Column) else ""
-        if hint:
-            rule |= {"input_title": name[:32], "input_message": hint[:255]}
-        if what.choices:
-            listed = isinstance(what.choices, str)
-            source = "=" + self.layout.resolve(str(what.choices), sheet.title) if listed else list(what.choices)
-            rule |= {"validate": "list", "source": source}
-            # a list of the yard's own may be behind: warn, and let the new word stand
-            rule |= {"error_type": "warning"} if listed else {}
-            rule |= {"error_message": f"{name}: choose from the list."}
-        else:
-            own = what.kind.rule(name, what.limits, self.units)
-            if not own and not hint:
-                return
-            rule |= own or {"validate": "any"}
-        limits.validation(rule, f"{sheet.title}: {name}")
-        page.data_validation(row, column, last, column, rule)
-
     def _text(self, page: Worksheet, sheet: Sheet, block: Text, start: int) -> None:
         self._block_title(page, block, start, block.across)
         look = self._format("caution" if block.caution else "line")
@@ -378,18 +322,3 @@ class Writer:
             if block.leads and any(sheet.title == line.partition(":")[0] for sheet in self.sheets):
                 self._link(page, top + number, block.column, line, line.partition(":")[0], "line way")
             self._high(page, top + number, 13.5 * -(-len(line) // letters) + 3)
-
-
-class Words(str):
-    """A formula's text: "2024" too, which XlsxWriter would store as a number where a formula is dynamic."""
-
-    def __float__(self) -> float:
-        raise ValueError
-
-
-def _storable(value: Any) -> Any:
-    """A formula's value as XML takes it: XlsxWriter does this for typed texts only (ECMA-376 part 1, 22.9.2.19)."""
-    if not isinstance(value, str):
-        return value
-    value = re.sub(r"(?=_x[0-9a-fA-F]{4}_)", "_x005F", value)
-    return Words(re.sub(r"[\x00-\x08\x0b-\x1f\ufffe\uffff]", lambda found: f"_x{ord(found[0]):04X}_", value))
