@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from io import BytesIO
 
 import pytest
 
-from sheetfuncs.workbook.model.editions import INLINE
 from sheetfuncs.workbook.model.layout import MARK
 from sheetfuncs.workbook.model.parts import Fields, Rows, Table
 from sheetfuncs.workbook.read.page import same
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.phrases import LOOK
-from sheetfuncs.workbook.write.writer import Writer
 from tests.tools.edits import SMALL
 
 SYSTEMS = ("US", "metric")
@@ -89,7 +86,7 @@ def test_what_an_ordinary_row_needs_and_its_answer_fit_a_phone(table: str, syste
     season = Season(system, {}, Rows())
     answer = season.layout.spots[f"{table}.{_answer(season, table)}"]
     sheet = next(one for one in season.sheets if one.title == answer.sheet)
-    widths = Writer(BytesIO(), season.pages, season.layout, season.units, INLINE)._widths(sheet)
+    widths = season.layout.widths(sheet)
     needed = [season.layout.spots[f"{table}.{key}"].column for key in ORDINARY[table]]
     shown = range(max([*needed, answer.column]) + 1)
     assert sum(7 * widths[column][0] + 5 for column in shown) <= PHONE

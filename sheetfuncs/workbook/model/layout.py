@@ -118,6 +118,16 @@ class Layout:
                     ends = f"${letters(corners[1])}${corners[0] + 1}:${letters(corners[3])}${corners[2] + 1}"
                     yield f"{MARK}{block.key}", f"={quoted(sheet.title)}!{ends}"
 
+    def widths(self, sheet: Sheet) -> dict[int, tuple[float, bool]]:
+        """The width of each column and whether it is hidden: the widest that a table asks for, or the sheet's list."""
+        found: dict[int, tuple[float, bool]] = {}
+        for block in (block for block in sheet.blocks if isinstance(block, Table)):
+            for column in block.columns:
+                place = self.spots[f"{block.key}.{column.key}"].column
+                known, _ = found.get(place, (0, False))
+                found[place] = (max(known, column.width or column.kind.width), column.hidden)
+        return found | {number: (width, False) for number, width in enumerate(sheet.widths) if width}
+
     def resolve(self, formula: str, sheet: str, table: Table | None = None, offset: int = 0) -> str:
         """A formula with its names replaced by addresses, as it stands in row `offset` of its table."""
         key = formula, sheet, table.key if table else ""

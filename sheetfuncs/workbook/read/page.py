@@ -29,6 +29,10 @@ class Mark(NamedTuple):
     def covers(self, place: At) -> bool:
         return self.top <= place[0] <= self.bottom and self.left <= place[1] <= self.right
 
+    def heads(self, place: At) -> bool:
+        """Whether a cell stands in its first row, that of a table's headings."""
+        return place[0] == self.top and self.covers(place)
+
 
 class Page:
     """The cells of a sheet, with an index of its words."""

@@ -7,14 +7,15 @@ several headings together and labelled cells by their labels.  Nothing that is t
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from sheetfuncs.workbook.model.layout import Layout, height
-from sheetfuncs.workbook.model.parts import Chart, Column, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.parts import Chart, Column, Fields, Sheet, Table, Text
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import lines
 from sheetfuncs.workbook.read.contents import At, Cell, Contents
+from sheetfuncs.workbook.read.headings import NO_HEADINGS, Headings, Labels, headings_on, labels_on, words_of
 from sheetfuncs.workbook.read.page import Mark, Page, marks, referred, same
 
 FURTHER = 6  # how many columns may have come between a label and its cell
@@ -47,29 +48,12 @@ class Window(NamedTuple):
         return self.top <= place[0] < self.end
 
 
-class Labels(NamedTuple):
-    """Where a block's labels stand: their column, and the row of each that is there."""
-
-    column: int
-    rows: dict[str, int]
-
-
-class Headings(NamedTuple):
-    """Where a table's headings stand: their row, and the columns of each that is there."""
-
-    row: int
-    columns: dict[str, list[int]]
-
-
 class Area(NamedTuple):
     """The first row of a block, its first and its last column."""
 
     top: int
     left: int
     right: int
-
-
-NO_LABELS, NO_HEADINGS = Labels(0, {}), Headings(0, {})
 
 
 class Found:
@@ -165,7 +149,7 @@ class _Sheet:
             row, column = place
             if isinstance(block, Table):
                 beside = {same(self.page.value((row + 1, one))) for one in self.page.columns(row + 1)}
-                known = sum(bool(beside & self._words(one)) for one in block.columns)
+                known = sum(bool(beside & words_of(one, self.found.units)) for one in block.columns)
             else:
                 texts = block.lines if isinstance(block, Text) else [field.label for field in block.fields]
                 below = {same(self.page.value((row + step, column))) for step in range(1, 2 * len(texts) + 4)}
@@ -192,8 +176,8 @@ class _Sheet:
     def _fields(self, number: int, block: Fields, tables: Sequence[Area]) -> None:
         """Labelled cells: their column of labels, then how far to the right the cells stand."""
         mark, window, title = self._mark(block), self._window(number), self.tops.get(number, -1)
-        labels = self._labels(block, lambda at: window.has(at) and at[0] > title)
-        if mark and (marked := self._labels(block, mark.covers)) and len(marked.rows) >= len(labels.rows):
+        labels = labels_on(self.page, block, lambda at: window.has(at) and at[0] > title)
+        if mark and (marked := labels_on(self.page, block, mark.covers)) and len(marked.rows) >= len(labels.rows):
             labels = marked
         else:
             mark = None
@@ -212,19 +196,6 @@ class _Sheet:
                 self.found.cells[f"{block.key}.{field.beside.key}"] = [Place(self.title, (at[0], at[1] + 1))]
         top = self.tops.get(number, min(labels.rows.values()))
         self.areas[number] = Area(top, labels.column, labels.column + step + 1)
-
-    def _labels(self, block: Fields, covered: Callable[[At], bool]) -> Labels:
-        """The labels in a part of the page: those of the column that has most."""
-        places = {
-            field.key: [place for words in _labels(field) for place in self.page.words.get(words, ()) if covered(place)]
-            for field in block.fields
-        }
-        columns = {place[1] for found in places.values() for place in found}
-        found = []
-        for column in columns:
-            rows = {key: [row for row, at in each if at == column] for key, each in places.items()}
-            found.append(Labels(column, {key: min(each) for key, each in rows.items() if each}))
-        return max(found, key=lambda one: (len(one.rows), -abs(one.column - block.column)), default=NO_LABELS)
 
     def _step(self, block: Fields, labels: Labels, mark: Mark | None, tables: Sequence[Area]) -> int:
         """How many columns right of their labels the cells stand: as the mark or a new workbook has it, unless none
@@ -250,16 +221,12 @@ class _Sheet:
             self.shifts[like] = step - block.span
         return step
 
-    def _words(self, column: Column) -> set[str]:
-        """The headings that a column has or had, as they compare."""
-        return {same(column.kind.heading(words, self.found.units)) for words in (column.heading, *column.was)}
-
     def _headings(self, number: int, block: Table) -> Headings:
         """The row of a table's headings, and the columns of each."""
         mark, window = self._mark(block), self._window(number)
-        found = self._heading_row(block, window.has)
+        found = headings_on(self.page, block, self.found.units, window.has)
         if mark:
-            marked = self._heading_row(block, lambda at: at[0] == mark.top and mark.left <= at[1] <= mark.right)
+            marked = headings_on(self.page, block, self.found.units, mark.heads)
             found = marked if len(marked.columns) >= len(found.columns) else found
         expected = [column for column in block.columns if column.since <= self.found.written]
         if not found.columns or len(found.columns) * ENOUGH < len(expected):
@@ -275,17 +242,6 @@ class _Sheet:
             elif not places:
                 self._other_heading(column, found)
         return found
-
-    def _heading_row(self, block: Table, covered: Callable[[At], bool]) -> Headings:
-        """The row with most of a table's headings in a part of the page."""
-        rows: dict[int, dict[str, list[int]]] = {}
-        for column in block.columns:
-            for words in self._words(column):
-                for place in self.page.words.get(words, ()):
-                    if covered(place):
-                        rows.setdefault(place[0], {}).setdefault(column.key, []).append(place[1])
-        row = max(rows, key=lambda row: (len(rows[row]), -row), default=0)
-        return Headings(row, {key: sorted(places) for key, places in rows.get(row, {}).items()})
 
     def _other_heading(self, column: Column, found: Headings) -> None:
         """A heading that was changed: its words may still be there with another unit."""
@@ -324,8 +280,3 @@ class _Sheet:
             self.found.cells[f"{block.key}.{key}"] = [
                 None if at is None else Place(self.title, (at, column)) for at in rows
             ]
-
-
-def _labels(field: Field) -> set[str]:
-    """The labels that a cell has or had, as they compare; a cell without a label has none."""
-    return {same(words) for words in (field.label, *field.was) if words.strip()}

@@ -13,6 +13,7 @@ from xlsxwriter import Workbook
 from xlsxwriter.exceptions import XlsxFileError
 from xlsxwriter.worksheet import Worksheet
 
+from sheetfuncs.workbook.model.parts import Macros
 from sheetfuncs.workbook.write import limits, styles
 from sheetfuncs.workbook.write.names import Definition
 
@@ -56,6 +57,14 @@ class Book(Workbook):
         limits.name(*definition)
         self.define_name(definition.name, f"={definition.formula}")
         self.comments[definition.name] = definition.comment
+
+    def bring(self, macros: Macros) -> None:
+        """The VBA project of xlwings, and the sheet where it looks for its settings."""
+        self.add_vba_project(BytesIO(macros.project), is_stream=True)
+        page = self.add_worksheet("xlwings.conf")
+        page.set_column(0, 1, 20)
+        for row, setting in enumerate(macros.settings.items()):
+            page.write_row(row, 0, setting)
 
     def finish(self) -> None:
         """Write the file."""

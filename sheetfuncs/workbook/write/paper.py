@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 
 from xlsxwriter import Workbook
 from xlsxwriter.worksheet import Worksheet
@@ -19,8 +19,6 @@ PLAIN_WIDTH = 8.43  # of a column that nothing was said of
 CHART_ROWS = 14
 LONGEST_GAP = 6  # rows with nothing in them that are printed between two blocks
 
-Widths = Mapping[int, tuple[float, bool]]
-
 
 def set_up(
     book: Workbook,
@@ -28,13 +26,12 @@ def set_up(
     sheet: Sheet,
     layout: Layout,
     units: Units,
-    widths: Widths,
     filled: Callable[[Table], int],
 ) -> None:
     """What is printed of a sheet, how, and on what; `filled` tells how many rows of a table are worth it."""
     page.set_portrait() if sheet.portrait else page.set_landscape()
     page.set_paper(units.pick(LETTER, A4))
-    right = letters(_right(sheet, widths))
+    right = letters(_right(sheet, layout))
     areas = [f"{quoted(sheet.title)}!$A${top + 1}:${right}${foot + 1}" for top, foot in _rows(sheet, layout, filled)]
     book.define_name(f"{quoted(sheet.title)}!_xlnm.Print_Area", "=" + ",".join(areas))
     page.fit_to_pages(1, sheet.pages)
@@ -62,9 +59,9 @@ def _rows(sheet: Sheet, layout: Layout, filled: Callable[[Table], int]) -> list[
     return [*stretches, (top, foot - 1)]
 
 
-def _right(sheet: Sheet, widths: Widths) -> int:
+def _right(sheet: Sheet, layout: Layout) -> int:
     """The last column: as wide as can still be read."""
-    across, column = 0.0, 0
+    widths, across, column = layout.widths(sheet), 0.0, 0
     for column in range(first_hidden(sheet)):
         across += DIGIT * widths.get(column, (PLAIN_WIDTH, False))[0] + PADDING
         if across > ACROSS[sheet.portrait]:

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import textwrap
 from typing import Any
 
 from sheetfuncs.workbook.model.kinds import WORDS, Kind
-from sheetfuncs.workbook.model.parts import ASK, MEND, TELL
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Table
 from sheetfuncs.workbook.model.systems import Units
 
 FONT = "Arial"
 BASE: dict[str, Any] = {"font_name": FONT, "font_size": 10}  # what the widths of columns are counted in
+BOLD = 1.08  # bold letters beside digits
 SENTENCE, SAID, HUGE = 11, 9, 60  # points of an answer, of what a row says, of the number of a card
 INK, QUIET, BAR, TINT, RULE, LOOK, CAUTION = (
     "#222222",
@@ -93,3 +95,13 @@ PLAIN: dict[str, dict[str, Any]] = {
 def plain_format(role: str) -> dict[str, Any]:
     """The format of a title, label, note or line of text."""
     return {"font_name": FONT, "font_size": 10, "font_color": INK, **PLAIN[role]}
+
+
+def heading_height(table: Table, units: Units) -> float:
+    """Room for the longest heading of a table, broken into lines as wide as its column."""
+    most = 2
+    for column in table.columns:
+        if not column.hidden:
+            across = int((column.width or column.kind.width) / BOLD)
+            most = max(most, len(textwrap.wrap(column.title(units), max(across, 4), break_long_words=False)))
+    return high(most, BASE["font_size"])

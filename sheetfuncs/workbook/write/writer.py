@@ -6,7 +6,6 @@ Deterministic: the same sheets and inputs give the same bytes.
 from __future__ import annotations
 
 import datetime
-import textwrap
 from collections.abc import Mapping, Sequence
 from functools import partial
 from io import BytesIO
@@ -39,7 +38,6 @@ from sheetfuncs.workbook.write.validation import validate
 # What a user may still do on a protected sheet; there is no password.
 FREE = dict.fromkeys(("format_cells", "format_columns", "format_rows", "select_locked_cells"), True)
 OPENING_HEIGHT = 50  # three lines of the opening
-BOLD = 1.08  # bold letters beside digits
 SPARE_ROWS = 4  # of a log, on paper
 
 Values = Mapping[str, Mapping[tuple[int, int], Any]]
@@ -97,16 +95,8 @@ class Writer:
             for definition in definitions():
                 self.book.define(definition)
         if macros:
-            self._macros(macros)
+            self.book.bring(macros)
         self.book.finish()
-
-    def _macros(self, macros: Macros) -> None:
-        """The VBA project of xlwings, and the sheet where it looks for its settings."""
-        self.book.add_vba_project(BytesIO(macros.project), is_stream=True)
-        page = self.book.add_worksheet("xlwings.conf")
-        page.set_column(0, 1, 20)
-        for row, setting in enumerate(macros.settings.items()):
-            page.write_row(row, 0, setting)
 
     def _plain(self, plain: Plain) -> None:
         """A sheet of values alone: dates and times as such, everything else as it is."""
@@ -142,10 +132,10 @@ class Writer:
         there = [one.title for one in self.sheets if one.title in WAYS and one is not sheet]
         for place, title in enumerate(there):
             self._link(page, 2, place, title, title, "way")
-        for column, (width, hidden) in self._widths(sheet).items():
+        for column, (width, hidden) in self.layout.widths(sheet).items():
             page.set_column(column, column, width, None, {"hidden": True} if hidden else {})
         page.freeze_panes(*sheet.freeze)
-        paper.set_up(self.book, page, sheet, self.layout, self.units, self._widths(sheet), partial(self._filled, sheet))
+        paper.set_up(self.book, page, sheet, self.layout, self.units, partial(self._filled, sheet))
         page.protect("", FREE)
 
     def _high(self, page: Worksheet, row: int, points: float) -> None:
@@ -171,17 +161,6 @@ class Writer:
         shown = self.values.get(sheet.title, {})
         rows = [row for row in range(table.rows) if shown.get((first.row + row, first.column)) not in (None, "")]
         return max(rows, default=-1) + 1
-
-    def _widths(self, sheet: Sheet) -> dict[int, tuple[float, bool]]:
-        """The width of each column: the widest that a table asks for, or the sheet's own list."""
-        widths: dict[int, tuple[float, bool]] = {}
-        for block in (block for block in sheet.blocks if isinstance(block, Table)):
-            for column in block.columns:
-                place = self.layout.spots[f"{block.key}.{column.key}"].column
-                known, _ = widths.get(place, (0, False))
-                widths[place] = (max(known, column.width or column.kind.width), column.hidden)
-        widths |= {number: (width, False) for number, width in enumerate(sheet.widths) if width}
-        return widths
 
     def _block_title(self, page: Worksheet, block: Any, start: int, across: int) -> None:
         if block.title:
@@ -227,7 +206,7 @@ class Writer:
         self._block_title(page, table, start, len([column for column in table.columns if not column.hidden]))
         top = first_row(table, start)
         if not all(column.hidden for column in table.columns):
-            self._high(page, top - 1, self._heading_height(table))
+            self._high(page, top - 1, styles.heading_height(table, self.units))
         if table.lines > 1:
             for row in range(top, top + table.rows):
                 self._high(page, row, styles.high(table.lines, styles.SAID))
@@ -248,15 +227,6 @@ class Writer:
             if column.typed:
                 validate(page, self.layout, self.units, sheet, column, top, place, top + table.rows - 1)
         colours.of_table(self.book, page, table, self.layout, top)
-
-    def _heading_height(self, table: Table) -> float:
-        """Room for the longest heading, broken into lines as wide as its column."""
-        most = 2
-        for column in table.columns:
-            if not column.hidden:
-                across = int((column.width or column.kind.width) / BOLD)
-                most = max(most, len(textwrap.wrap(column.title(self.units), max(across, 4), break_long_words=False)))
-        return styles.high(most, styles.BASE["font_size"])
 
     def _look(self, role: str, kind: Kind) -> Format:
         """The look of a computed cell: what is said of a row has one, of whatever kind."""
@@ -314,7 +284,7 @@ class Writer:
         self._block_title(page, block, start, block.across)
         look = self._format("caution" if block.caution else "line")
         top = first_row(block, start)
-        widths = self._widths(sheet)
+        widths = self.layout.widths(sheet)
         columns = range(block.column, block.column + block.across)
         letters = int(sum(widths.get(column, (paper.PLAIN_WIDTH, False))[0] for column in columns) * 1.2)
         for number, line in enumerate(block.lines):
