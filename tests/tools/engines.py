@@ -10,7 +10,7 @@ import datetime
 import io
 import re
 import zipfile
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 import betteroffice_xlsx
@@ -36,40 +36,29 @@ Wanted = Mapping[str, Iterable[tuple[int, int]]]  # by sheet, then row and colum
 Computed = dict[str, dict[tuple[int, int], Any]]
 
 
-# formulon intersects the ranges of MINIFS and MAXIFS from the second condition on, as if each were one cell.
-_INTERSECTED = re.compile(r"(?<=,)@(?=[^,()@]*\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+,)")
-
-
 class Formulon:
-    """A workbook in formulon; `today` is the day that TODAY gives.
-
-    A formula with its fault (see `_INTERSECTED`) is typed anew without the signs of it; the rest is as loaded.
-    `shown` are the formulas as it then shows them.
-    """
+    """A workbook in formulon; `today` is the day that TODAY gives."""
 
     def __init__(self, content: bytes, today: datetime.date | None = None) -> None:
-        self.book = formulon.Workbook.load(_with_brackets(content))
-        self.numbers = {self.book.sheet_name(number): number for number in range(self.book.sheet_count())}
+        book = formulon.Workbook.load(_as_formulon_reads_it(content))
+        numbers = {book.sheet_name(number): number for number in range(book.sheet_count())}
         if today:
-            self.book.set_pinned_now(today.year, today.month, today.day)
-        self.shown: dict[str, dict[tuple[int, int], str]] = {}
-        for title, number in self.numbers.items():
-            cells = {(cell.row, cell.col): cell.formula for cell in self.book.iter_cells(number) if cell.formula}
-            for at, formula in cells.items():
-                if re.search("(MIN|MAX)IFS", formula):
-                    cells[at] = _INTERSECTED.sub("", formula)
-                    if cells[at] != formula:
-                        self.book.set_formula(number, *at, cells[at])
-            self.shown[title] = cells
-        self.book.recalc()
+            book.set_pinned_now(today.year, today.month, today.day)
+        book.recalc()
+        # all of a sheet in one go: each question costs more than its answer
+        self.cells = {
+            title: {(cell.row, cell.col): (cell.formula or "", cell.value) for cell in book.iter_cells(number)}
+            for title, number in numbers.items()
+        }
+
+    def shown(self) -> Iterator[str]:
+        """Every formula as formulon shows it."""
+        for cells in self.cells.values():
+            yield from (formula for formula, _ in cells.values() if formula)
 
     def values(self, wanted: Wanted) -> Computed:
         """The wanted cells, computed."""
-        found = {}
-        for title, cells in wanted.items():  # all of a sheet in one go: each question costs more than its answer
-            values = {(cell.row, cell.col): cell.value for cell in self.book.iter_cells(self.numbers[title])}
-            found[title] = {at: _of_formulon(values[at]) for at in cells}
-        return found
+        return {title: {at: _of_formulon(self.cells[title][at][1]) for at in cells} for title, cells in wanted.items()}
 
 
 def by_formulon(content: bytes, wanted: Wanted, today: datetime.date | None = None) -> Computed:
@@ -88,14 +77,20 @@ def by_betteroffice(content: bytes, wanted: Wanted, today: datetime.date | None 
     }
 
 
-def _with_brackets(content: bytes) -> bytes:
-    """Optional parameters in the form that formulon reads."""
+# A cell with ranges of conditions: as the formula of a dynamic array formulon reads it right.
+_CONDITIONS = re.compile(rb'<c r="(\w+)"([^>]*)><f>([^<]*_xlfn\.(?:MIN|MAX)IFS\([^<]*)</f>')
+
+
+def _as_formulon_reads_it(content: bytes) -> bytes:
+    """Optional parameters in brackets, and what holds its fault with ranges of conditions as it has none."""
     out = io.BytesIO()
     with zipfile.ZipFile(io.BytesIO(content)) as source, zipfile.ZipFile(out, "w") as target:
         for entry in source.infolist():
             part = source.read(entry)
             if entry.filename == "xl/workbook.xml":
                 part = re.sub(rb"_xlop\.(\w+)", rb"[_xlpm.\1]", part)
+            elif entry.filename.startswith("xl/worksheets/sheet"):
+                part = _CONDITIONS.sub(rb'<c r="\1"\2 cm="1"><f t="array" ref="\1">\3</f>', part)
             target.writestr(entry.filename, part)
     return out.getvalue()
 
