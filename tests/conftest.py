@@ -26,8 +26,12 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker(pytest.mark.xdist_group(f"{item.path.name} {host}".strip()))
 
 
-def pytest_collection_finish() -> None:
+def pytest_collection_finish(session: pytest.Session) -> None:
     """What was collected stays until the end: looking through it for garbage, again and again, takes minutes."""
+    if getattr(session.config.option, "loadgroup", False) and any("@" not in item.nodeid for item in session.items):
+        raise pytest.UsageError(
+            "this pytest-xdist groups no tests with this pytest: costly fixtures would be made twice"
+        )
     gc.collect()
     gc.freeze()
 
