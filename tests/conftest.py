@@ -6,12 +6,16 @@ Modules that share a running LibreOffice name it in a mark, `pytest.mark.xdist_g
 from __future__ import annotations
 
 import gc
+import itertools
 from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
 
 from tests.tools.calc_office import OLDEST, Office, own_folder, with_addin
+
+TESTS = 20  # from one look for garbage to the next
+ENDED = itertools.count(1)
 
 settings.register_profile("same", derandomize=True, database=None, deadline=None)
 settings.load_profile("same")
@@ -27,13 +31,19 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
 
 def pytest_collection_finish(session: pytest.Session) -> None:
-    """What was collected stays until the end: looking through it for garbage, again and again, takes minutes."""
+    """What was collected stays until the end, and garbage is looked for every so many tests: an eighth of the time."""
     if getattr(session.config.option, "loadgroup", False) and any("@" not in item.nodeid for item in session.items):
-        raise pytest.UsageError(
-            "this pytest-xdist groups no tests with this pytest: costly fixtures would be made twice"
-        )
+        raise pytest.UsageError("this pytest-xdist groups no tests with this pytest: fixtures would be made twice")
     gc.collect()
     gc.freeze()
+    gc.disable()
+
+
+@pytest.fixture(autouse=True)
+def _garbage() -> Iterator[None]:
+    yield
+    if next(ENDED) % TESTS == 0:
+        gc.collect()
 
 
 @pytest.fixture(scope="session")

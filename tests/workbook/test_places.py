@@ -45,18 +45,19 @@ def without_marks(contents: Contents) -> Contents:
     return contents._replace(names={name: body for name, body in contents.names.items() if not name.startswith(MARK)})
 
 
-def found(contents: Contents) -> Found:
-    return Found(contents, SHEETS, LAYOUT, US, FORMAT)
+def found(contents: Contents, title: str = "") -> Found:
+    """Where things stand, on all sheets or on one: what is typed into one moves nothing on others."""
+    return Found(contents, [sheet for sheet in SHEETS if title in ("", sheet.title)], LAYOUT, US, FORMAT)
 
 
 def edited(contents: Contents, edits: Mapping[Place, Cell | None]) -> Contents:
     """Contents with some cells changed; None deletes one."""
-    sheets: Cells = {title: dict(cells) for title, cells in contents.sheets.items()}
+    changed: Cells = {place.sheet: dict(contents.sheets[place.sheet]) for place in edits}
     for place, cell in edits.items():
-        sheets[place.sheet].pop(place.at, None)
+        changed[place.sheet].pop(place.at, None)
         if cell is not None:
-            sheets[place.sheet][place.at] = cell
-    return contents._replace(sheets=sheets)
+            changed[place.sheet][place.at] = cell
+    return contents._replace(sheets={**contents.sheets, **changed})
 
 
 def words_of(title: str) -> list[str]:
@@ -91,7 +92,7 @@ def text_cells(title: str, at: Found) -> Iterator[list[Place]]:
 def test_our_own_words_typed_into_any_cell_move_nothing(title: str, marked: bool, contents: Contents) -> None:
     """Every title, heading and label of the sheet in every cell for typing, many at once."""
     base = contents if marked else without_marks(contents)
-    at = found(base)
+    at = found(base, title)
     columns = list(text_cells(title, at))
     if not columns:
         return
@@ -102,7 +103,7 @@ def test_our_own_words_typed_into_any_cell_move_nothing(title: str, marked: bool
             some = places if len(places) == 1 else dice.sample(places, max(1, len(places) // 4))
             for step, place in enumerate(some):
                 edits[place] = Cell(words[(turn + number + step) % len(words)])
-        again = found(edited(base, edits))
+        again = found(edited(base, edits), title)
         assert moved(at, again) == {}, [words[turn]]
         assert [one for one in again.gone if not one.doubtful] == []
 
@@ -118,10 +119,10 @@ def moved(before: Found, after: Found) -> dict[str, Any]:
 @pytest.mark.parametrize("title", TITLES)
 def test_each_computed_cell_typed_over_or_deleted_moves_nothing(title: str, marked: bool, contents: Contents) -> None:
     base = contents if marked else without_marks(contents)
-    at = found(base)
+    at = found(base, title)
     for number, places in enumerate(computed_cells(title, at)):
         for cell in (Cell(0.75), None) if len(places) == 1 else ((Cell(0.75), None)[number % 2],):
-            again = found(edited(base, {places[min(1, len(places) - 1)]: cell}))
+            again = found(edited(base, {places[min(1, len(places) - 1)]: cell}), title)
             assert moved(at, again) == {}
             assert again.gone == []
 

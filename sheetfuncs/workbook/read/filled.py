@@ -20,7 +20,7 @@ from sheetfuncs.workbook.read.page import all_known, same
 from sheetfuncs.workbook.read.places import Found, Gone, Place
 from sheetfuncs.workbook.read.upgrade import Left
 from sheetfuncs.workbook.season import FORMAT, STAMP_EDITION, STAMP_FORMAT, STAMP_UNITS, TODAY, Season
-from sheetfuncs.workbook.sheets import all_sheets, functions
+from sheetfuncs.workbook.sheets import functions
 
 EMPTY = Cell(None)
 NAMED = 5  # names of cells that a sentence lists
@@ -79,9 +79,8 @@ class Filled:
         else:
             self.places = self.found.cells
         self.rows = self._rows(inputs)
-        sheets = all_sheets(units, self.rows)
-        self.cells, self.layout = named(sheets), Layout(sheets)
         self.season = Season(self.system, inputs, self.rows, today)
+        self.cells, self.layout = self.season.cells, self.season.layout
 
     def _rows(self, inputs: dict[str, Any]) -> Rows:
         lengths: dict[str, int] = {}

@@ -38,7 +38,7 @@ class Lines:
         last = self._last()
         if last - self.first >= MOST_ROWS:
             raise Refused(f"{where}: filled down to row {last + 1:,}; a table can have {MOST_ROWS:,} rows")
-        filled = {at for at, column in self.page.cells if column in self.columns.values()}
+        filled = self.page.filled_rows(self.columns.values())
         kept = any(column.formula for column in self.there)  # else an empty row is a row like any other
         rows = [at for at in range(self.first, last + 1) if at in filled or not kept]
         numbered = next((column for column in self.there if column.numbers), None)
@@ -56,8 +56,7 @@ class Lines:
             last = min(max(last, self.due), self.end - 1)
         elif not computed:
             last = min(last + self.table.rows, self.end - 1)
-        ours = set(self.columns.values())
-        for at in sorted({at for at, column in self.page.cells if self.first <= at < self.end and column in ours}):
+        for at in sorted(row for row in self.page.filled_rows(self.columns.values()) if self.first <= row < self.end):
             filled = [self.page.cells[at, column] for column in typed if (at, column) in self.page.cells]
             like_a_row = (
                 len(filled) > 1 and not any(cell.formula for cell in filled) and (at, typed[0]) in self.page.cells

@@ -42,8 +42,10 @@ class Page:
         self.rows = max((row for row, _ in cells), default=0) + 1
         self.words: dict[str, list[At]] = {}
         self._columns: dict[int, list[int]] = {}
+        self._rows: dict[int, set[int]] = {}
         for spot, cell in cells.items():
             self._columns.setdefault(spot[0], []).append(spot[1])
+            self._rows.setdefault(spot[1], set()).add(spot[0])
             if isinstance(cell.value, str) and not cell.formula:
                 self.words.setdefault(same(cell.value), []).append(spot)
 
@@ -54,6 +56,10 @@ class Page:
     def columns(self, row: int) -> list[int]:
         """The filled columns of a row."""
         return self._columns.get(row, [])
+
+    def filled_rows(self, columns: Iterable[int]) -> set[int]:
+        """The rows with anything in one of these columns."""
+        return set().union(*(self._rows.get(column, ()) for column in columns))
 
     def value(self, spot: At) -> Any:
         return self.cells[spot].value if spot in self.cells else None

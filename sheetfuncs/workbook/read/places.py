@@ -65,7 +65,6 @@ class Found:
         self.gone: list[Gone] = []
         self.contents, self.layout, self.units, self.written = contents, layout, units, written
         self.marks = marks(contents)
-        self.referred = referred(contents)
         for sheet in sheets:
             title = self._title(sheet)
             if title is None:
@@ -91,7 +90,8 @@ class Found:
         alike = dict.fromkeys((*(title for title in marked if title in free), *named, *headed))
         if not alike:
             return None
-        found = max(alike, key=lambda title: (marked.count(title), self.referred[title], title in named))
+        times = referred(self.contents) if len(alike) > 1 else {}
+        found = max(alike, key=lambda title: (marked.count(title), times.get(title, 0), title in named))
         for other in alike:
             if other != found:
                 sentence = (
