@@ -132,7 +132,7 @@ def test_code_names_tie_the_workbook_and_the_first_sheets_to_the_project(archive
 def test_the_linked_season_is_in_it(folder: Path, tmp_path: Path) -> None:
     """Cell for cell the linked edition that `sheetfuncs new` writes, and each formula has its value."""
     Season("metric", {}).write(tmp_path / "linked.xlsx", "linked")
-    book = openpyxl.load_workbook(folder / "season.xlsm", keep_vba=True)
+    book = openpyxl.load_workbook(folder / "season.xlsm")
     values = openpyxl.load_workbook(folder / "season.xlsm", data_only=True)
     plain = openpyxl.load_workbook(tmp_path / "linked.xlsx")
     computed = openpyxl.load_workbook(tmp_path / "linked.xlsx", data_only=True)

@@ -10,7 +10,6 @@ from pathlib import Path
 from typing import Any
 
 from xlsxwriter import Workbook
-from xlsxwriter.exceptions import XlsxFileError
 from xlsxwriter.worksheet import Worksheet
 
 from sheetfuncs.workbook.model.parts import Macros
@@ -38,11 +37,12 @@ class Page(Worksheet):
 class Book(Workbook):
     """A workbook file whose names have words beside them, and whose values Excel keeps as they are stored."""
 
-    def __init__(self, path: Path | BytesIO) -> None:
+    def __init__(self) -> None:
         # in memory: XlsxWriter's own temporary files, some thirty, outlive a program that is killed
         options: dict[str, Any] = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
         options |= {"default_format_properties": styles.BASE}
-        super().__init__(str(path) if isinstance(path, Path) else path, options)
+        self.content = BytesIO()
+        super().__init__(self.content, options)
         self.set_calc_mode("auto", CALCULATED_BY)
         self.calc_on_load = False
         self.comments: dict[str, str] = {}
@@ -66,12 +66,13 @@ class Book(Workbook):
         for row, setting in enumerate(macros.settings.items()):
             page.write_row(row, 0, setting)
 
-    def finish(self) -> None:
-        """Write the file."""
-        try:
-            self.close()
-        except XlsxFileError as error:  # its own word for a disk that is full, or a folder that is gone
-            raise error.__context__ if isinstance(error.__context__, OSError) else OSError(str(error)) from error
+    def finish(self, out: Path | BytesIO) -> None:
+        """Write the file, once it is whole: XlsxWriter leaves its archive open where a disk is full."""
+        self.close()
+        if isinstance(out, Path):
+            out.write_bytes(self.content.getbuffer())
+        else:
+            out.write(self.content.getbuffer())
 
     def _write_defined_name(self, defined_name: Any) -> None:
         name, _, formula, _ = defined_name

@@ -54,7 +54,7 @@ class Writer:
         units: Units,
         edition: Edition,
     ) -> None:
-        self.book = Book(path)
+        self.book, self.path = Book(), path
         self.sheets, self.layout, self.units, self.edition = sheets, layout, units, edition
         self.formats: dict[tuple[str, Kind | None], Format] = {}
         self.formulas: dict[str, list[tuple[int, int]]] = {sheet.title: [] for sheet in sheets}
@@ -96,7 +96,7 @@ class Writer:
                 self.book.define(definition)
         if macros:
             self.book.bring(macros)
-        self.book.finish()
+        self.book.finish(self.path)
 
     def _plain(self, plain: Plain) -> None:
         """A sheet of values alone: dates and times as such, everything else as it is."""
