@@ -14,7 +14,7 @@ from hypothesis import settings
 
 from tests.tools.calc_office import OLDEST, Office, own_folder, with_addin
 
-TESTS = 1  # from one look for garbage to the next
+TESTS = 20  # from one look for garbage to the next
 ENDED = itertools.count(1)
 
 settings.register_profile("same", derandomize=True, database=None, deadline=None)
