@@ -388,6 +388,7 @@ def test_every_name_means_the_lot_that_it_meant(ones: list[Edit], others: list[E
             words = f"B{old} of the {which} copy is B{{}} now: write it on its jars"
             new = [row for row in rows_of[note] if words.format(row) in shifted] or [old]
             assert len(new) == 1 and new[0] in rows_of[note], words
+            assert words.format(old) not in shifted  # nothing is said of what stays
             stands[new[0]] += 1
     assert all(times <= 2 for times in stands.values())
     assert {row for rows_now in rows_of.values() for row in rows_now} == set(stands)

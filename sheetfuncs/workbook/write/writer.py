@@ -246,10 +246,7 @@ class Writer:
         """One computed cell, with its value where it is known."""
         stored, dynamic = self._stored(formula)
         text = "=" + self.layout.resolve(stored, sheet.title, table, offset)
-        if len(text) > limits.FORMULA:
-            limits.at_most(
-                limits.FORMULA, len(text), f"{sheet.title}: the formula of row {row + 1}, column {column + 1}"
-            )
+        limits.at_most(limits.FORMULA, len(text), f"{sheet.title}: the formula of row {row + 1}, column {column + 1}")
         value = storable(self.values.get(sheet.title, {}).get((row, column), 0))
         self.formulas[sheet.title].append((row, column))
         if dynamic:

@@ -49,6 +49,7 @@ def saved_on(filled: Filled) -> datetime.date | None:
 
 def of_formulas(filled: Filled) -> Iterator[Remark]:
     """Cells that should compute and do not."""
+    logs = _logs(filled)
     for name, what in filled.cells.items():
         if not what.formula or name == TODAY:
             continue
@@ -58,7 +59,7 @@ def of_formulas(filled: Filled) -> Iterator[Remark]:
                 broken.append(one.place)
             elif not one.cell.formula and one.cell.value is not None:
                 over.append(one.place)
-            elif not one.cell.formula and _row_is_used(filled, name, one.offset):
+            elif not one.cell.formula and _is_used(logs.get(name.partition(".")[0]), one.offset):
                 gone.append(one.place)
         mended = "copy it from another row" if filled.is_table(name) else "`sheetfuncs convert` brings it back"
         for places, sentence in (
@@ -81,13 +82,18 @@ def _cells(filled: Filled, name: str, values: Values) -> Iterator[Computed]:
             yield Computed(name, offset, place, filled.cell(name, offset), fresh)
 
 
-def _row_is_used(filled: Filled, name: str, offset: int) -> bool:
-    """Whether something is typed in the row; a labelled cell is always in use, as is a table where nothing is typed."""
-    table = name.partition(".")[0] + "."
-    if not any(what.typed for key, what in filled.cells.items() if key.startswith(table)) or not filled.is_table(name):
-        return True
-    columns = [given for key, given in filled.season.inputs.items() if key.startswith(table)]
-    return any(offset < len(given) and given[offset] is not None for given in columns)
+def _logs(filled: Filled) -> dict[str, list[list[Any]]]:
+    """What is typed in the columns of each table where anything may be typed."""
+    found: dict[str, list[list[Any]]] = {}
+    for name, what in filled.cells.items():
+        if what.typed and filled.is_table(name):
+            found.setdefault(name.partition(".")[0], []).append(filled.season.inputs.get(name) or [])
+    return found
+
+
+def _is_used(columns: list[list[Any]] | None, offset: int) -> bool:
+    """Whether something is typed in a row; a labelled cell is always in use, as is a table where nothing is typed."""
+    return columns is None or any(offset < len(given) and given[offset] is not None for given in columns)
 
 
 def of_typed_formulas(filled: Filled) -> Iterator[Remark]:
