@@ -35,10 +35,5 @@ class Model:
         }
 
 
-def evaluate(path: Path, wanted: Mapping[str, Iterable[Cell]]) -> dict[str, dict[Cell, Any]]:
-    """The values that cells of a workbook have once everything is computed."""
-    return Model(path).values(wanted)
-
-
 def _plain(value: Any) -> Any:
     return "" if value is None else value

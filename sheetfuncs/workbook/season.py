@@ -9,16 +9,15 @@ from pathlib import Path
 from typing import Any
 
 from sheetfuncs import __version__
-from sheetfuncs.files import for_reading
-from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.model.days import serial
-from sheetfuncs.workbook.model.editions import CARRIED, DEFAULT, EDITIONS, LINKED, Edition
+from sheetfuncs.workbook.model.editions import DEFAULT, EDITIONS, LINKED, Edition
 from sheetfuncs.workbook.model.layout import Layout
-from sheetfuncs.workbook.model.parts import Field, Macros, Plain, Rows, named
+from sheetfuncs.workbook.model.parts import Field, Macros, Plain, Rows, given, named
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import functions
 from sheetfuncs.workbook.sheets.weekend import UNANSWERED
+from sheetfuncs.workbook.write.bare import Bare
 from sheetfuncs.workbook.write.writer import Writer
 
 FORMAT = 2  # goes up when sheets or headings change, so that older workbooks can be told
@@ -72,17 +71,15 @@ class Season:
         self._written(path, edition, self.inputs)
 
     def compute(self, *other_days: datetime.date) -> list[dict[str, dict[tuple[int, int], Any]]]:
-        """Let the embedded engine compute the carried edition; returned is what it gives on other days."""
+        """Let the embedded engine compute it; returned is what it gives on other days."""
         today = self.layout.spots[TODAY]
-        content = BytesIO()
-        formulas = self._written(content, CARRIED.name, {TODAY: self.today} | self.inputs)
-        with for_reading(content.getvalue(), ".xlsx") as path:
-            model = embedded.Model(path)
+        bare = Bare(self.pages, self.layout, self.units, {TODAY: self.today} | self.inputs)
+        model = bare.model()
         days = []
         for day in (self.today, *other_days):
             if TODAY not in self.inputs:
                 model.put(today.sheet, (today.row, today.column), serial(day))
-            days.append(model.values(formulas))
+            days.append(model.values(bare.formulas))
             if TODAY not in self.inputs:
                 days[-1][today.sheet][today.row, today.column] = serial(day)
         self.values = days[0]
@@ -95,7 +92,7 @@ class Season:
         inputs: Mapping[str, Any],
         macros: Macros | None = None,
         plains: Sequence[Plain] = (),
-    ) -> dict[str, list[tuple[int, int]]]:
+    ) -> None:
         writer = Writer(path, self.pages, self.layout, self.units, EDITIONS[edition])
         stamp = {
             STAMP_FORMAT: str(FORMAT),
@@ -104,7 +101,6 @@ class Season:
             STAMP_EDITION: edition,
         }
         writer.write(inputs, self._stored(EDITIONS[edition]), stamp, macros, plains)
-        return writer.formulas
 
     def _stored(self, edition: Edition) -> dict[str, dict[tuple[int, int], Any]]:
         """The values to store: where a program may not know the functions, no answer until it computes one."""
@@ -126,10 +122,10 @@ class Season:
         value, what = self.value(name, offset), self.cells[name]
         if value is not None:
             return value
+        found = given(what, name, self.inputs)
         if isinstance(what, Field):
-            return self.inputs.get(name, what.start)
-        given = what.fixed or self.inputs.get(name, what.starts)
-        return given[offset] if offset < len(given) else None
+            return found
+        return found[offset] if offset < len(found) else None
 
     def number(self, name: str, offset: int = 0) -> Any:
         """What a cell shows, a day and a count as the number that a spreadsheet keeps; another value as it is."""

@@ -10,7 +10,7 @@ import pytest
 import xlsxwriter
 
 from sheetfuncs.formulas.catalogue import CATALOGUE
-from sheetfuncs.hosts.embedded import evaluate
+from sheetfuncs.hosts.embedded import Model
 from sheetfuncs.hosts.expression import Expression, constant
 from sheetfuncs.hosts.trace import MOST_CHARACTERS, MOST_NAMES, TooLong, inline, lambda_body, written_let
 from sheetfuncs.science.maths import choose, fifteen
@@ -123,5 +123,5 @@ def test_nested_steps_give_the_same_double_in_the_embedded_engine(tmp_path: Path
             names = [Expression(f"{column}{row + 1}") for column in "ABC"]
             sheet.write_formula(row, 3, "=" + written_let(_random_expression(random.Random(row), 5, names)))  # noqa: S311
             expected.append(_random_expression(random.Random(row), 5, values))  # noqa: S311
-    got = evaluate(path, {"Nested": [(row, 3) for row in range(len(rows))]})["Nested"]
+    got = Model(path).values({"Nested": [(row, 3) for row in range(len(rows))]})["Nested"]
     assert [got[row, 3] for row in range(len(rows))] == expected

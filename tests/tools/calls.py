@@ -18,7 +18,7 @@ from xlsxwriter.utility import xl_rowcol_to_cell
 from sheetfuncs import arrays
 from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.hosts import cells
-from sheetfuncs.hosts.embedded import evaluate
+from sheetfuncs.hosts.embedded import Model
 from sheetfuncs.hosts.trace import inline, lambda_body
 from sheetfuncs.science.errors import FormulaError
 from tests.tools import engines, office, scripts, windows
@@ -106,7 +106,7 @@ def _answers(calls: Sequence[Call], host: str, folder: Path) -> list[Any]:
         return [values[row, ANSWER] for row in range(len(calls))]
     if host != CALC:
         _write(book, calls, host)
-        values = evaluate(book, {SHEET: [(row, ANSWER) for row in range(len(calls))]})[SHEET]
+        values = Model(book).values({SHEET: [(row, ANSWER) for row in range(len(calls))]})[SHEET]
         return [values[row, ANSWER] for row in range(len(calls))]
     office.needed()
     _write(book, calls, host)

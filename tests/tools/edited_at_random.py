@@ -56,16 +56,18 @@ class Edits:
         self.count += 1
         return f"{self.dice.choice(WORDS)} №{self.count}"
 
-    def edit(self) -> None:
-        """Some edits, each of any kind."""
+    def edit(self) -> int:
+        """Some edits, each of any kind; how many."""
         kinds = (self._typed, self._typed, self._typed, self._own_sheet, self._remark, self._note, self._hidden,
                  self._below, self._formula, self._over)  # fmt: skip
-        for _ in range(self.dice.randint(3, 25)):
+        many = self.dice.randint(3, 25)
+        for _ in range(many):
             self.dice.choice(kinds)()
         if self.dice.random() < 0.3:
             self._column()
         if self.dice.random() < 0.3:
             self._marks_dropped()
+        return many
 
     def _names(self) -> list[str]:
         return [name for name, what in self.filled.cells.items() if what.typed and self.filled.at(name)]
@@ -87,7 +89,13 @@ class Edits:
             return datetime.time(dice.randint(0, 23), dice.randint(0, 59))
         if what.kind.wordy:
             return self.word()
-        return round(dice.uniform(0, 100), dice.randint(0, 3))
+        return round(dice.uniform(0, 100), dice.randint(0, self._finest(what)))
+
+    def _finest(self, what: Column | Field) -> int:
+        """The decimals that an instrument shows: those go there and back.  A finer one may lose its last digit, since
+        76.1 and 76.11 °C are both 169.0 °F with the fewest decimals that lead back to each."""
+        shown = what.kind.decimals
+        return dict(zip(SYSTEMS, shown, strict=True))[self.filled.system] if shown else 3
 
     def _typed(self) -> None:
         name = self.dice.choice(self._names())
@@ -185,12 +193,12 @@ def values(path: Path) -> Iterator[tuple[str, str, Any]]:
                     yield sheet.title, cell.coordinate, cell.value
 
 
-def run(number: int, folder: Path, whole: dict[str, Path]) -> None:
-    """One workbook through everything; raises where something is lost."""
+def run(number: int, folder: Path, whole: dict[str, Path]) -> int:
+    """One workbook through everything, and how many edits it had; raises where something is lost."""
     dice = random.Random(number)  # noqa: S311 (a die)
     system = dice.choice(list(SYSTEMS))
     edits = Edits(dice, whole[system])
-    edits.edit()
+    many = edits.edit()
     source = folder / "edited.xlsx"
     edits.book.save(source)
     filled = read(source)
@@ -202,6 +210,7 @@ def run(number: int, folder: Path, whole: dict[str, Path]) -> None:
     _nothing_new(filled, read(back))
     told = said("handover", source, next_year)
     _own_there(source, filled, next_year, told)
+    return many
 
 
 def said(command: str, source: Path, target: Path, *options: str) -> str:
@@ -285,13 +294,13 @@ def written(folder: Path) -> dict[str, Path]:
 def main() -> None:
     minutes = float(sys.argv[1]) if len(sys.argv) > 1 else 1.0
     number = int(sys.argv[2]) if len(sys.argv) > 2 else 0
-    until, failed, first = time.monotonic() + 60 * minutes, 0, number
+    until, failed, first, edits = time.monotonic() + 60 * minutes, 0, number, 0
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         whole = written(folder)
         while time.monotonic() < until:
             try:
-                run(number, folder, whole)
+                edits += run(number, folder, whole)
             except Exception as error:
                 failed += 1
                 kept = Path(f"failed-{number}.xlsx")
@@ -300,7 +309,7 @@ def main() -> None:
                     f"number {number}: {type(error).__name__}: {re.sub(chr(10), ' ', str(error))[:300]}; kept: {kept}"
                 )
             number += 1
-    print(f"{number - first} workbooks, {failed} failed")
+    print(f"{number - first} workbooks with {edits:,} edits, {failed} failed")
 
 
 if __name__ == "__main__":

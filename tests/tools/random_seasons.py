@@ -11,9 +11,7 @@ import datetime
 import random
 import re
 import sys
-import tempfile
 from collections.abc import Iterator
-from pathlib import Path
 from typing import Any
 
 from sheetfuncs import FINISH_TEMP, SYRUP_FLOATS, WATER_BOILS
@@ -228,12 +226,11 @@ def main() -> None:
     count = int(sys.argv[1]) if len(sys.argv) > 1 else HOW_MANY
     rng = random.Random(int(sys.argv[2]) if len(sys.argv) > 2 else SEED)  # noqa: S311 (no secret)
     shown: dict[str, str] = {}
-    with tempfile.TemporaryDirectory() as folder:
-        for system in ("US", "metric"):
-            sheets = Sheets(system, Path(folder))
-            for number in range(count // 2):
-                for said, where in sentences(sheets, season(rng, sheets, odd=number % 3 == 0)).items():
-                    shown.setdefault(re.sub(r"[\d.,]*\d", "#", said), f"{where:24} {said}")
+    for system in ("US", "metric"):
+        sheets = Sheets(system)
+        for number in range(count // 2):
+            for said, where in sentences(sheets, season(rng, sheets, odd=number % 3 == 0)).items():
+                shown.setdefault(re.sub(r"[\d.,]*\d", "#", said), f"{where:24} {said}")
     print("\n".join(sorted(shown.values())))
 
 

@@ -5,14 +5,12 @@ from __future__ import annotations
 import datetime
 import re
 from collections.abc import Iterator
-from pathlib import Path
 from typing import Any
 
-from sheetfuncs.hosts.embedded import Model
 from sheetfuncs.workbook.model.days import serial
 from sheetfuncs.workbook.model.parts import Field, Rows
 from sheetfuncs.workbook.season import TODAY, Season
-from sheetfuncs.workbook.sheets.functions import TITLE as FUNCTIONS
+from sheetfuncs.workbook.write.bare import Bare
 
 DAY = datetime.date(2026, 3, 14)
 ROWS = Rows(collections=4, boils=3, happenings=2, waiting=8, batches=2, readings=4, bottlings=2, days=6, thermometers=2,
@@ -52,12 +50,10 @@ Fact = tuple[str, int]  # a cell or column, and the row from 0
 class Sheets:
     """An empty workbook in the embedded engine, to type into."""
 
-    def __init__(self, system: str, folder: Path) -> None:
+    def __init__(self, system: str) -> None:
         self.season = Season(system, {}, ROWS)
-        path = folder / "empty.xlsx"
-        self.wanted = self.season._written(path, "carried", {TODAY: DAY})
-        self.wanted.pop(FUNCTIONS, None)  # calls to try, of no season
-        self.model = Model(path)
+        bare = Bare(self.season.sheets, self.season.layout, self.season.units, {TODAY: DAY})
+        self.model, self.wanted = bare.model(), bare.formulas
         self.starts = {fact: self._started(*fact) for fact in self.facts()}
 
     def facts(self) -> Iterator[Fact]:

@@ -12,8 +12,8 @@ ORDERS = 4
 
 
 @pytest.fixture(scope="module", params=["US", "metric"])
-def sheets(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Sheets:
-    return Sheets(request.param, tmp_path_factory.mktemp("empty"))
+def sheets(request: pytest.FixtureRequest) -> Sheets:
+    return Sheets(request.param)
 
 
 def test_each_fact_alone(sheets: Sheets) -> None:

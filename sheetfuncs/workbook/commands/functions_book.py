@@ -5,12 +5,12 @@ from __future__ import annotations
 from io import BytesIO
 from pathlib import Path
 
-from sheetfuncs.files import Refused, for_reading, new_file
-from sheetfuncs.hosts import embedded
-from sheetfuncs.workbook.model.editions import CARRIED, INLINE
+from sheetfuncs.files import Refused, new_file
+from sheetfuncs.workbook.model.editions import INLINE
 from sheetfuncs.workbook.model.layout import Layout
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import functions
+from sheetfuncs.workbook.write.bare import Bare
 from sheetfuncs.workbook.write.writer import Writer
 
 
@@ -31,9 +31,6 @@ def write(path: Path | BytesIO, system: str) -> None:
     units = Units(system)
     sheets = [functions.sheet(units)]
     layout = Layout(sheets)
-    carried = BytesIO()
-    writer = Writer(carried, sheets, layout, units, CARRIED)
-    writer.write({}, {}, {})
-    with for_reading(carried.getvalue(), ".xlsx") as file:
-        values = embedded.evaluate(file, writer.formulas)
+    bare = Bare(sheets, layout, units, {})
+    values = bare.model().values(bare.formulas)
     Writer(path, sheets, layout, units, INLINE).write({}, values, {"title": "Functions for sugaring"})

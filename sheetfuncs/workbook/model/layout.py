@@ -130,12 +130,20 @@ class Layout:
 
     def resolve(self, formula: str, sheet: str, table: Table | None = None, offset: int = 0) -> str:
         """A formula with its names replaced by addresses, as it stands in row `offset` of its table."""
-        key = formula, sheet, table.key if table else ""
-        if key not in self.pieces:  # taken apart once: a column has the same formula in every row
-            self.pieces[key] = self._taken_apart(formula, sheet, table)
-        texts, in_rows = self.pieces[key]
+        texts, in_rows = self._pieces(formula, sheet, table)
         both = chain.from_iterable(zip(texts, [one.address(offset) for one in in_rows], strict=False))
         return "".join(both) + texts[-1]
+
+    def settled(self, formula: str, table: Table) -> int:
+        """The first row from which a formula is the same in every row, seen from there."""
+        return max((one.settled for one in self._pieces(formula, "", table)[1]), default=0)
+
+    def _pieces(self, formula: str, sheet: str, table: Table | None) -> tuple[list[str], list[InRow]]:
+        """A formula taken apart, once: a column has the same one in every row."""
+        key = formula, sheet, table.key if table else ""
+        if key not in self.pieces:
+            self.pieces[key] = self._taken_apart(formula, sheet, table)
+        return self.pieces[key]
 
     def _taken_apart(self, formula: str, sheet: str, table: Table | None) -> tuple[list[str], list[InRow]]:
         """The addresses that follow the row, and the texts around them: one more, the same in every row."""
@@ -159,6 +167,11 @@ class InRow(NamedTuple):
     top: int
     mark: str
     step: int
+
+    @property
+    def settled(self) -> int:
+        """The first row that sees as many rows above it as every later one, or all of them."""
+        return self.step if self.mark in ("-", "~") else 0
 
     def address(self, offset: int) -> str:
         row, column = self.top + offset + 1, self.column

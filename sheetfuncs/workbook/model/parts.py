@@ -76,6 +76,10 @@ class Column(NamedTuple):
         """Its heading, with the unit."""
         return self.kind.heading(self.heading, units)
 
+    def at(self, offset: int) -> str:
+        """The formula of a row, from 0."""
+        return self.formula if isinstance(self.formula, str) else self.formula[offset]
+
 
 class Field(NamedTuple):
     """A labelled cell; `beside` is a second cell to its right, the number an answer rests on.
@@ -286,6 +290,13 @@ class Macros(NamedTuple):
 def cells_of(field: Field) -> list[Field]:
     """A labelled cell and the one beside it, if any."""
     return [field] if field.beside is None else [field, field.beside]
+
+
+def given(what: Column | Field, name: str, inputs: Mapping[str, Any]) -> Any:
+    """What stands in a cell, or in the first ones of a column, uncomputed: typed, fixed or to start with."""
+    if isinstance(what, Field):
+        return inputs.get(name, what.start)
+    return what.fixed or inputs.get(name, what.starts)
 
 
 def named(sheets: Sequence[Sheet]) -> dict[str, Column | Field]:

@@ -40,7 +40,7 @@ class Book(Workbook):
     def __init__(self) -> None:
         # in memory: XlsxWriter's own temporary files, some thirty, outlive a program that is killed
         options: dict[str, Any] = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
-        options |= {"default_format_properties": styles.BASE}
+        options |= {"default_format_properties": dict(styles.BASE)}  # XlsxWriter puts more into it
         self.content = BytesIO()
         super().__init__(self.content, options)
         self.set_calc_mode("auto", CALCULATED_BY)

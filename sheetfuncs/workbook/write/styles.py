@@ -10,7 +10,8 @@ from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Table
 from sheetfuncs.workbook.model.systems import Units
 
 FONT = "Arial"
-BASE: dict[str, Any] = {"font_name": FONT, "font_size": 10}  # what the widths of columns are counted in
+# What the widths of columns are counted in.  Without a scheme: a font with one is that of the theme, whatever its name.
+BASE: dict[str, Any] = {"font_name": FONT, "font_size": 10, "font_scheme": "none"}
 BOLD = 1.08  # bold letters beside digits
 SENTENCE, SAID, HUGE = 11, 9, 60  # points of an answer, of what a row says, of the number of a card
 INK, QUIET, BAR, TINT, RULE, LOOK, CAUTION = (

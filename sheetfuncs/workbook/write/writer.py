@@ -28,6 +28,7 @@ from sheetfuncs.workbook.model.parts import (
     Table,
     Text,
     cells_of,
+    given,
 )
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.write import calls, charts, colours, limits, paper, styles
@@ -199,7 +200,7 @@ class Writer:
                 self._high(page, row, styles.high(field.lines, styles.SENTENCE))
             self._formula(page, sheet, row, column, field.formula, self._look(role, field.kind))
             return
-        self._typed(page, row, column, self.inputs.get(name, field.start), field.kind)
+        self._typed(page, row, column, given(field, name, self.inputs), field.kind)
         validate(page, self.layout, self.units, sheet, field, row, column, row)
 
     def _table(self, page: Worksheet, sheet: Sheet, table: Table, start: int) -> None:
@@ -216,13 +217,12 @@ class Writer:
             if column.formula:
                 look = self._look("look" if column.number else "computed", column.kind)
                 for offset in range(table.rows):
-                    formula = column.formula if isinstance(column.formula, str) else column.formula[offset]
-                    self._formula(page, sheet, top + offset, place, formula, look, table, offset)
+                    self._formula(page, sheet, top + offset, place, column.at(offset), look, table, offset)
             else:
-                given = column.fixed or self.inputs.get(f"{table.key}.{column.key}", column.starts)
+                values = given(column, f"{table.key}.{column.key}", self.inputs)
                 role = "computed" if column.fixed else "typed"
                 for offset in range(table.rows):
-                    value = given[offset] if offset < len(given) else None
+                    value = values[offset] if offset < len(values) else None
                     self._typed(page, top + offset, place, value, column.kind, role)
             if column.typed:
                 validate(page, self.layout, self.units, sheet, column, top, place, top + table.rows - 1)
