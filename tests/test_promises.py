@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import subprocess
 import sys
 from pathlib import Path
@@ -9,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from sheetfuncs.workbook.model.parts import MOST_ROWS
 from tests.tools.edits import Name, example, part_of, typed, with_xml
 
 # Python tells of everything that it asks of the system: https://docs.python.org/3/library/audit_events.html
@@ -77,3 +79,17 @@ def test_a_command_asks_nothing_of_the_system_but_its_output(name: str, whole: P
     assert [one.split()[-1] for one in others] == written
     assert whole.read_bytes() == before
     assert [str(path) for path in tmp_path.iterdir()] == written
+
+
+def test_the_largest_workbook_that_is_made_is_read_within_the_limits(tmp_path: Path) -> None:
+    """With every row filled, by processes of their own: the promise of seconds and of memory is `bounded`'s."""
+    start = datetime.date(2026, 1, 1)
+    lines = [
+        f"{start + datetime.timedelta(number // 10)},{number % 7 + 1},2.{number % 9}" for number in range(MOST_ROWS)
+    ]
+    (tmp_path / "log.csv").write_text("\n".join(["date,volume,brix", *lines]), encoding="utf-8")
+    for command in (["new", "season.xlsx", "--collection", "log.csv"], ["check", "season.xlsx"]):
+        run = subprocess.run(
+            [sys.executable, "-m", "sheetfuncs.cli", *command], cwd=tmp_path, capture_output=True, text=True
+        )
+        assert run.returncode == 0, run.stdout + run.stderr

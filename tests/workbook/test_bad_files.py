@@ -143,7 +143,7 @@ def test_a_hundred_thousand_filled_rows(
 
     path = with_xml(whole, tmp_path / "a.xlsx", {part_of(example(), "Collection"): rows})
     line = refusal(capsys, "check", path)
-    assert "a table can have 5,000 rows" in line or "filled cells, too many for a season" in line
+    assert "a table can have 1,000 rows" in line or "filled cells, too many for a season" in line
 
 
 def test_no_such_file_and_a_folder(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

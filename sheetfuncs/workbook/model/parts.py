@@ -247,7 +247,8 @@ class Plain(NamedTuple):
     cells: Mapping[tuple[int, int], Any]
 
 
-MOST_ROWS = 5000  # of a table: far more than one season fills
+MOST_ROWS = 1000  # of a log: more than a season fills, and read and computed well within the limits of `bounded`
+MOST_LOTS = 4 * MOST_ROWS  # of a table that has a line for each row of the logs: Collection, Boil twice, Batches
 
 
 class Rows(NamedTuple):

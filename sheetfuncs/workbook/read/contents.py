@@ -8,8 +8,8 @@ from typing import Any, NamedTuple
 
 from sheetfuncs.files import Refused
 
-MOST_CELLS = 400_000  # a season of 5,000 collections has about 200,000
-MOST_ELEMENTS = 3_000_000  # of XML; a season of 5,000 collections has a million
+MOST_CELLS = 400_000  # a season of 1,000 collections has 120,000
+MOST_ELEMENTS = 3_000_000  # of XML; a season of 1,000 collections has 420,000
 MOST_TEXT = 40_000_000  # letters in all cells, each as often as it is shown
 MOST_SECONDS = 12  # of computing, until everything is read
 MOST_ODD = 200  # sentences about cells that could not be read

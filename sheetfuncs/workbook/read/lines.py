@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 
 from sheetfuncs.files import Refused
-from sheetfuncs.workbook.model.parts import MOST_ROWS, Column, Table
+from sheetfuncs.workbook.model.parts import MOST_LOTS, MOST_ROWS, Column, Table
 from sheetfuncs.workbook.read.contents import At
 from sheetfuncs.workbook.read.page import Page, same
 
@@ -36,8 +36,9 @@ class Lines:
             stand = {same(self._value(row, fixed)): row for row in range(self.end - 1, self.first - 1, -1)}
             return [stand.get(same(value)) for value in fixed.fixed]
         last = self._last()
-        if last - self.first >= MOST_ROWS:
-            raise Refused(f"{where}: filled down to row {last + 1:,}; a table can have {MOST_ROWS:,} rows")
+        most = MOST_ROWS if any(column.typed for column in self.there) else MOST_LOTS
+        if last - self.first >= most:
+            raise Refused(f"{where}: filled down to row {last + 1:,}; a table can have {most:,} rows")
         filled = self.page.filled_rows(self.columns.values())
         kept = any(column.formula for column in self.there)  # else an empty row is a row like any other
         rows = [at for at in range(self.first, last + 1) if at in filled or not kept]
