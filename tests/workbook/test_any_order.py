@@ -6,6 +6,7 @@ import random
 
 import pytest
 
+from sheetfuncs.workbook.model.parts import MEND, Finding, Table
 from tests.tools.typed_into import Sheets
 
 ORDERS = 4
@@ -41,3 +42,32 @@ def test_all_facts_in_any_order(sheets: Sheets, order: int) -> None:
     for fact in facts:
         sheets.put(fact, sheets.starts[fact])
     assert wrong == {}
+
+
+WRONG = {"text": ("about 3",), "limits": (-5e6, 1e7)}  # no number, day or time; and far beyond any limit
+
+
+def test_what_cannot_be_is_said_by_its_row(sheets: Sheets) -> None:
+    """Of every column with a kind or with limits: text in its place, and a number below and one above."""
+    tables = [block for sheet in sheets.season.sheets for block in sheet.blocks if isinstance(block, Table)]
+    said = {table.key: next((column for column in table.columns if column.number), None) for table in tables}
+    due = [
+        (table, finding, value)
+        for table, column in said.items()
+        for finding in (column.findings if column else ())
+        if finding.of_kind
+        for value in WRONG[finding.key.partition(" ")[0]]
+    ]
+    assert len(due) > 150
+    wrong = []
+    for table, finding, value in due:
+        column = said[table]
+        assert column
+        sheets.put((f"{table}.{finding.cell}", 0), value)
+        spot = sheets.season.layout.spots[f"{table}.{column.number}"]
+        number = sheets.model.values({spot.sheet: [(spot.row, spot.column)]})[spot.sheet][spot.row, spot.column]
+        found: Finding | None = column.findings[int(number) - 1] if number else None
+        if found is None or (found.cell, found.weight) != (finding.cell, MEND):
+            wrong.append((table, finding.key, value, found and found.key))
+        sheets.put((f"{table}.{finding.cell}", 0), sheets.starts[f"{table}.{finding.cell}", 0])
+    assert wrong == []

@@ -14,6 +14,8 @@ from sheetfuncs.workbook.model.systems import Units
 
 ANY_AMOUNT: Limits = (0, 1000000)  # what a number cell takes that names no limits
 LONGEST = 32767  # characters in a cell
+OLDEST, LATEST = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)  # a day of a season
+MIDNIGHT = 0.999999  # the last moment of a day, as a part of it
 
 
 @dataclass(frozen=True)
@@ -88,11 +90,20 @@ class Kind:
         low, high = (_plain(limit) for limit in limits)
         return f"{words} must be {low} to {high} {self.unit(units)}".rstrip() + "."
 
+    def ends(self, limits: Limits) -> Limits | None:
+        """The least and the greatest number of a cell with these limits; None where any will do."""
+        return limits if self.amount and (limits != ANY_AMOUNT or self.quantity) else None
+
+    def fits(self, value: Any) -> bool:
+        """Whether a typed value is of this kind, within its limits or not."""
+        return not isinstance(value, str)
+
     def wrong(self, words: str, value: Any, limits: Limits, units: Units) -> str:
         """What is wrong with a typed value; "" for nothing."""
         if isinstance(value, str):
             return self.is_text(words, units)
-        return "" if limits[0] <= value <= limits[1] else self.outside(words, limits, units)
+        low, high = self.ends(limits) or limits
+        return "" if self.fits(value) and low <= serial(value) <= high else self.outside(words, limits, units)
 
     def rule(self, words: str, limits: Limits, units: Units) -> dict[str, Any]:
         """What a spreadsheet lets into the cell, and what it says to anything else."""
@@ -129,13 +140,17 @@ class Day(Kind):
     def is_text(self, words: str, units: Units) -> str:
         return f"{words} is text: type it again as a date."
 
-    def wrong(self, words: str, value: Any, limits: Limits, units: Units) -> str:
-        if isinstance(value, str):
-            return self.is_text(words, units)
-        return "" if isinstance(value, datetime.date) else f"{words}: {value:g} is no day; type a date."
+    def fits(self, value: Any) -> bool:
+        return isinstance(value, datetime.date)
+
+    def ends(self, limits: Limits) -> Limits | None:
+        return int(serial(OLDEST)), int(serial(LATEST))
+
+    def outside(self, words: str, limits: Limits, units: Units) -> str:
+        return f"{words} is no day from {OLDEST.year} to {LATEST.year}: type a date."
 
     def rule(self, words: str, limits: Limits, units: Units) -> dict[str, Any]:
-        ends = {"minimum": datetime.date(2000, 1, 1), "maximum": datetime.date(2099, 12, 31)}
+        ends = {"minimum": OLDEST, "maximum": LATEST}
         return {"validate": "date", "criteria": "between", **ends, "error_message": f"{words}: type a date."}
 
 
@@ -162,13 +177,17 @@ class Clock(Kind):
     def is_text(self, words: str, units: Units) -> str:
         return f"{words} is text: type it as {self._model(units)}."
 
-    def wrong(self, words: str, value: Any, limits: Limits, units: Units) -> str:
-        if isinstance(value, str):
-            return self.is_text(words, units)
-        return "" if isinstance(value, datetime.time) else f"{words}: {value:g} is no time of day."
+    def fits(self, value: Any) -> bool:
+        return isinstance(value, datetime.time)
+
+    def ends(self, limits: Limits) -> Limits | None:
+        return 0, MIDNIGHT
+
+    def outside(self, words: str, limits: Limits, units: Units) -> str:
+        return f"{words} is no time of day: type it as {self._model(units)}."
 
     def rule(self, words: str, limits: Limits, units: Units) -> dict[str, Any]:
-        rule = {"validate": "time", "criteria": "between", "minimum": datetime.time(0), "maximum": 0.999999}
+        rule = {"validate": "time", "criteria": "between", "minimum": datetime.time(0), "maximum": MIDNIGHT}
         return rule | {"error_message": f"{words}: type a time of day, for instance {self._model(units)}."}
 
     @staticmethod
@@ -195,6 +214,9 @@ class Words(Kind):
 
     def show(self, value: Any, units: Units) -> str:
         return str(value or "") if value is None or isinstance(value, str) else f"{serial(value):g}"
+
+    def fits(self, value: Any) -> bool:
+        return True
 
     def wrong(self, words: str, value: Any, limits: Limits, units: Units) -> str:
         return ""

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from sheetfuncs.formulas.quantities import Limits
 from sheetfuncs.workbook.model.days import MONTHS
 from sheetfuncs.workbook.model.formula import NOTHING, cases, keys, say, text
-from sheetfuncs.workbook.model.kinds import ANY_AMOUNT, COUNT, WORDS
+from sheetfuncs.workbook.model.kinds import COUNT, WORDS
 from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, WEIGHTS, Column, Finding
 from sheetfuncs.workbook.model.systems import Units
 
@@ -71,16 +71,16 @@ def judged(columns: Sequence[Column], units: Units) -> tuple[Column, ...]:
 
 
 def of_kind(columns: Sequence[Column], units: Units) -> Iterator[Finding]:
-    """Text where a number, a date or a time belongs, and numbers beyond their limits: from the columns themselves."""
+    """Text where a number, a day or a time belongs, and those beyond their limits: from the columns themselves."""
     for column in columns:
         if not column.typed or column.kind.wordy or column.choices:
             continue
         cell = f"[{column.key}]"
         said = text(column.kind.is_text(column.words, units))
         yield Finding(f"text {column.key}", column.key, f"ISTEXT({cell})", said, MEND, of_kind=True)
-        if column.kind.amount and (column.limits != ANY_AMOUNT or column.kind.quantity):
+        if ends := column.kind.ends(column.limits):
             said = text(column.kind.outside(column.words, column.limits, units))
-            yield Finding(f"limits {column.key}", column.key, beyond(cell, column.limits), said, MEND, of_kind=True)
+            yield Finding(f"limits {column.key}", column.key, beyond(cell, ends), said, MEND, of_kind=True)
 
 
 def beyond(cell: str, limits: Limits) -> str:

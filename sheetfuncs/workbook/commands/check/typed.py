@@ -6,7 +6,6 @@ Most come from the Look cells of the recomputed workbook; the rest is what no Lo
 from __future__ import annotations
 
 import datetime
-import math
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from typing import Any, NamedTuple
@@ -20,7 +19,6 @@ from sheetfuncs.workbook.sheets import newcomer
 
 # A season runs from the autumn before it to the summer; bottling may go on to the end of the year.
 FIRST_DAY, LAST_DAY, YEAR_END = (-1, 11, 1), (0, 6, 30), (0, 12, 31)
-ANY_NUMBER = (-math.inf, math.inf)
 ONE_DAY = datetime.timedelta(days=1)
 MOST_HOLES = 3  # in the log of weather that are told one by one
 NO_LOG = ("weekend", "thermometers", "past", "words")  # where other days belong
@@ -94,7 +92,8 @@ def not_understood(filled: Filled) -> Iterator[Remark]:
             elif what.choices and not isinstance(what.choices, str):
                 said = (_wrong(filled, what, value, what.choices) or ("", ""))[1]
             else:
-                said = "" if what.choices else what.kind.wrong(what.words, value, ANY_NUMBER, filled.season.units)
+                odd = not what.choices and not what.kind.fits(value)
+                said = what.kind.wrong(what.words, value, what.limits, filled.season.units) if odd else ""
             if said:
                 yield Remark(MEND, *filled.place(name, offset), said)
 
