@@ -33,7 +33,8 @@ def needed() -> None:
 def screen() -> Iterator[str]:
     """A screen in memory; its name is what DISPLAY takes."""
     reads, writes = os.pipe()
-    command = ["Xvfb", "-displayfd", str(writes), "-screen", "0", SCREEN, "-ac", "-nolisten", "tcp"]
+    # without a reset: a server that starts anew when its last client has gone turns away the one that comes just then
+    command = ["Xvfb", "-displayfd", str(writes), "-screen", "0", SCREEN, "-ac", "-nolisten", "tcp", "-noreset"]
     process = subprocess.Popen(command, pass_fds=[writes], stderr=subprocess.DEVNULL)
     os.close(writes)
     try:
