@@ -47,6 +47,12 @@ def test_the_format_of_today_is_kept() -> None:
     assert f"format-{FORMAT}.xlsx" in HASHES
 
 
+def test_words_that_a_sheet_had_to_read_are_not_the_users() -> None:
+    """A line of the workbook that is worded anew: its old words go into FORMER, of `read.page`."""
+    filled = read(FOLDER / f"format-{FORMAT}.xlsx")
+    assert [one.value for one in filled.own_cells()] == []
+
+
 def missing(filled: Filled) -> list[str]:
     return [one.sentence for one in filled.gone()]
 

@@ -164,7 +164,10 @@ class Table(NamedTuple):
 
 
 class Text(NamedTuple):
-    """Lines to read, each across `across` columns; with `leads` each begins with the sheet that it leads to."""
+    """Lines to read, each across `across` columns; with `leads` each begins with the sheet that it leads to.
+
+    `looks` are the looks of the lines, where they have some of their own.
+    """
 
     title: str
     lines: Sequence[str]
@@ -173,6 +176,7 @@ class Text(NamedTuple):
     across: int = 9
     caution: bool = False
     leads: bool = False
+    looks: Sequence[str] = ()
 
 
 class Series(NamedTuple):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sheetfuncs.workbook.model.parts import Rows, Sheet, Text
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Rows, Sheet, Text
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import weather
 from sheetfuncs.workbook.sheets.cautions import short
@@ -19,6 +19,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         (
             Text("Cautions first", short(units), across=ACROSS, caution=True),
             Text("The first hour", _first_hour(units), across=ACROSS),
+            Text(units.pick("Colors", "Colours"), tuple(COLOURS.values()), across=ACROSS, looks=tuple(COLOURS)),
             Text("The season in steps", _steps(units), across=ACROSS),
             Text("Trouble", trouble(units), across=ACROSS),
             Text("The sheets", SHEETS, across=ACROSS, leads=True),
@@ -72,6 +73,15 @@ def _steps(units: Units) -> tuple[str, ...]:
     )
 
 
+# What each colour means, by the look that shows it.
+COLOURS = {
+    "like typed": "Tinted: to type in. All other cells compute, and are locked without a password.",
+    "like next": "Darker: the next row of a log begins here.",
+    "like a guess": "Slanted: a number that rests on a guess.",
+    f"like {MEND}": "Bold on red: must be mended; the sentence says how.",
+    f"like {ASK}": "Amber: wants a look.",
+    f"like {TELL}": "Blue: for your information.",
+}
 SHEETS = (
     "Weekend: what to do now, in one page.",
     "Yard: your instruments, places, jars, pans, trees and fuel. Filled in once.",
@@ -88,8 +98,6 @@ SHEETS = (
     "Batch card: for one batch, what each half degree means.",
     "Pencil log: a blank sheet to write on, typed in later.",
     "Labels: one for each jar.",
-    "Type only in the tinted cells; the darkest is the next row of a log. The others compute; they are locked without a password.",
-    "Red and bold must be mended, amber wants a look, blue is for your information. Slanted numbers rest on a guess.",
     "Underlined words lead to a sheet: from an answer to where it is typed, and back to Weekend.",
 )
 

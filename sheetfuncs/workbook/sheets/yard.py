@@ -32,7 +32,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
     """The yard's settings, instruments, trees, vessels and jars."""
     return Sheet(
         "Yard",
-        "What stays the same all season. The first list is enough to begin with.",
+        "Filled in once: type in the tinted cells. The first list is enough to begin with.",
         (
             _to_start(units),
             lists.thermometers(units, rows),

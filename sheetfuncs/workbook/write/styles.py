@@ -91,6 +91,10 @@ PLAIN: dict[str, dict[str, Any]] = {
     "line": {"text_wrap": True, "valign": "top"},
     "caution": {"text_wrap": True, "valign": "top", "bg_color": CAUTION},
 }
+LINE = PLAIN["line"]
+# Lines that show the colours they tell of.
+PLAIN |= {"like typed": LINE | {"bg_color": TINT}, "like next": LINE | NEXT, "like a guess": LINE | GUESS}
+PLAIN |= {f"like {weight}": LINE | look for weight, look in OF_WEIGHT.items()}
 
 
 def plain_format(role: str) -> dict[str, Any]:

@@ -279,13 +279,14 @@ class Writer:
 
     def _text(self, page: Worksheet, sheet: Sheet, block: Text, start: int) -> None:
         self._block_title(page, block, start, block.across)
-        look = self._format("caution" if block.caution else "line")
+        looks = block.looks or ["caution" if block.caution else "line"] * len(block.lines)
         top = first_row(block, start)
         widths = self.layout.widths(sheet)
         columns = range(block.column, block.column + block.across)
         letters = int(sum(widths.get(column, (paper.PLAIN_WIDTH, False))[0] for column in columns) * 1.2)
-        for number, line in enumerate(block.lines):
-            page.merge_range(top + number, block.column, top + number, block.column + block.across - 1, line, look)
+        for number, (line, role) in enumerate(zip(block.lines, looks, strict=True)):
+            look, end = self._format(role), block.column + block.across - 1
+            page.merge_range(top + number, block.column, top + number, end, line, look)
             if block.leads and any(sheet.title == line.partition(":")[0] for sheet in self.sheets):
                 self._link(page, top + number, block.column, line, line.partition(":")[0], "line way")
             self._high(page, top + number, 13.5 * -(-len(line) // letters) + 3)
