@@ -131,8 +131,8 @@ def known_words(sheet: Sheet, units: Units) -> Iterator[str]:
 # What sheets of this format had to read before: no words of the user's.
 FORMER = (
     "What stays the same all season. The first list is enough to begin with.",
-    "Type only in the tinted cells; the darkest is the next row of a log. The others compute; they are locked without a "
-    "password.",
+    "Type only in the tinted cells; the darkest is the next row of a log. The others compute; "
+    "they are locked without a password.",
     "Red and bold must be mended, amber wants a look, blue is for your information. Slanted numbers rest on a guess.",
 )
 
