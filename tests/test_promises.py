@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from sheetfuncs.workbook.model.parts import MOST_ROWS
+from sheetfuncs.workbook.model.rows import MOST_ROWS
 from tests.tools.edits import Name, example, part_of, typed, with_xml
 
 # Python tells of everything that it asks of the system: https://docs.python.org/3/library/audit_events.html

@@ -13,7 +13,8 @@ from sheetfuncs.workbook import sheets
 from sheetfuncs.workbook.model.days import serial
 from sheetfuncs.workbook.model.editions import DEFAULT, EDITIONS, LINKED, Edition
 from sheetfuncs.workbook.model.layout import Layout
-from sheetfuncs.workbook.model.parts import Field, Macros, Plain, Rows, given, named
+from sheetfuncs.workbook.model.parts import Field, Macros, Plain, given, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import functions
 from sheetfuncs.workbook.sheets.weekend import UNANSWERED

@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from sheetfuncs.workbook.commands.new.new import season_of
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 
 MOST_MEGABYTES = 400

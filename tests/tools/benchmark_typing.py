@@ -11,7 +11,7 @@ import statistics
 import time
 from typing import Any
 
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from tests.tools.calc_office import Office, own_folder
 from tests.tools.templates import filled

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from sheetfuncs.hosts import embedded
 from sheetfuncs.workbook.commands.new.new import season_of
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 
 
 def seconds(*command: str) -> float:

@@ -16,7 +16,8 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from sheetfuncs.workbook.model.days import serial
-from sheetfuncs.workbook.model.parts import Column, Field, Rows, named
+from sheetfuncs.workbook.model.parts import Column, Field, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets import all_sheets

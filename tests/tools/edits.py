@@ -17,7 +17,8 @@ from sheetfuncs.workbook.commands.check.check import check_file
 from sheetfuncs.workbook.commands.check.typed import Remark
 from sheetfuncs.workbook.commands.new.new import season_of
 from sheetfuncs.workbook.model.layout import letters
-from sheetfuncs.workbook.model.parts import ASK, MEND, Rows
+from sheetfuncs.workbook.model.parts import ASK, MEND
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 
 # The example with no more rows than it needs, so that a check is quick.

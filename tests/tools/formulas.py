@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from sheetfuncs.workbook.model.parts import Rows, named
+from sheetfuncs.workbook.model.parts import named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import all_sheets
 

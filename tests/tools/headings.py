@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from sheetfuncs.workbook.model.parts import Column, Field, Rows, named
+from sheetfuncs.workbook.model.parts import Column, Field, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.season import FORMAT
 from sheetfuncs.workbook.sheets import all_sheets

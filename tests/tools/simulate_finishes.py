@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from typing import Any, NamedTuple
 
 from sheetfuncs import BOIL_WATER, FINISH_READING, SAP_SUGAR, SYRUP_DENSITY, SYRUP_FROM_SAP
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 
 STEPS = (0.1, 0.2, 0.5, 1.0, 2.0)  # F°, what a thermometer reads to within

@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from typing import Any, NamedTuple
 
 from sheetfuncs import FINISH_READING, SAP_SUGAR, SYRUP_FLOATS, SYRUP_FROM_SAP
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.ledger import LINES, row
 

@@ -19,7 +19,7 @@ from sheetfuncs.hosts.script.vba import module_text
 from sheetfuncs.workbook.commands.functions_book import write_functions
 from sheetfuncs.workbook.commands.new.new import season_of
 from sheetfuncs.workbook.model.editions import CARRIED, DEFAULT, INLINE
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 
 ROOT = Path(__file__).parents[2]

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from typing import Any
 
 from sheetfuncs.workbook.model.days import serial
-from sheetfuncs.workbook.model.parts import Field, Rows
+from sheetfuncs.workbook.model.parts import Field
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import TODAY, Season
 from sheetfuncs.workbook.write.bare import Bare
 

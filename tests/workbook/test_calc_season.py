@@ -18,7 +18,8 @@ from sheetfuncs.hosts.script.vba import module_text
 from sheetfuncs.workbook.commands.check.check import check_file
 from sheetfuncs.workbook.commands.new.new import season_of
 from sheetfuncs.workbook.model.editions import EDITIONS
-from sheetfuncs.workbook.model.parts import ASK, TELL, Rows
+from sheetfuncs.workbook.model.parts import ASK, TELL
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from tests.tools import office
 from tests.tools.calc_office import Office

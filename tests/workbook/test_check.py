@@ -17,7 +17,8 @@ from sheetfuncs.hosts.excel import live
 from sheetfuncs.workbook.commands.check.check import check_file
 from sheetfuncs.workbook.commands.check.stored import PROBE
 from sheetfuncs.workbook.commands.check.typed import Remark
-from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Rows
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from tests.tools import cases
 from tests.tools.edits import SMALL, Name, address, example, in_cell, part_of, quickly, typed, with_openpyxl, with_xml

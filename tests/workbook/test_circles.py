@@ -8,7 +8,8 @@ from collections.abc import Iterator
 import pytest
 
 from sheetfuncs.workbook.model.layout import letters
-from sheetfuncs.workbook.model.parts import Fields, Rows, Table, cells_of
+from sheetfuncs.workbook.model.parts import Fields, Table, cells_of
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.read.page import number
 from sheetfuncs.workbook.season import Season
 

@@ -23,7 +23,8 @@ from sheetfuncs.workbook.commands.check.check import check_filled
 from sheetfuncs.workbook.commands.renew.carried import Carried
 from sheetfuncs.workbook.model.days import serial
 from sheetfuncs.workbook.model.kinds import COUNT, TEXT
-from sheetfuncs.workbook.model.parts import MEND, Column, Rows, Sheet, Table, named
+from sheetfuncs.workbook.model.parts import MEND, Column, Sheet, Table, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import filled as reading
 from sheetfuncs.workbook.read.filled import Filled, read

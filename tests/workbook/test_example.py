@@ -8,7 +8,8 @@ from importlib import resources
 import pytest
 
 from sheetfuncs.workbook.commands.new.new import season_of
-from sheetfuncs.workbook.model.parts import TELL, Column, Rows
+from sheetfuncs.workbook.model.parts import TELL, Column
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.ledger import row
 

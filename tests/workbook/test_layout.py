@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter, defaultdict
 
 import pytest
 
 from sheetfuncs.workbook.model.layout import MARK
-from sheetfuncs.workbook.model.parts import Fields, Rows, Table
+from sheetfuncs.workbook.model.parts import Fields, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.read.page import same
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.phrases import LOOK
@@ -69,6 +71,21 @@ def test_headings_of_tables_side_by_side_are_told_apart(system: str) -> None:
                     name = f"{block.key}.{column.key}"
                     rows[season.layout.spots[name].row, same(column.title(season.units))].append(name)
         assert {words: names for words, names in rows.items() if len(names) > 1} == {}
+
+
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_no_word_of_a_heading_is_broken(system: str) -> None:
+    """A width counts digits; letters are as wide, by and large."""
+    season = Season(system, {})
+    broken = []
+    for sheet in season.sheets:
+        widths = season.layout.widths(sheet)
+        for table in (block for block in sheet.blocks if isinstance(block, Table)):
+            for column in (column for column in table.columns if not column.hidden):
+                width = widths[season.layout.spots[f"{table.key}.{column.key}"].column][0]
+                words = re.split(r"(?<=-)| ", column.title(season.units))
+                broken += [(sheet.title, column.key, word, width) for word in words if len(word) > width]
+    assert broken == []
 
 
 def test_every_block_has_a_mark() -> None:

@@ -9,7 +9,8 @@ from typing import Any
 
 import pytest
 
-from sheetfuncs.workbook.model.parts import Rows, Table
+from sheetfuncs.workbook.model.parts import Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 
 ROWS = Rows(collections=10, boils=6, happenings=4, waiting=20, batches=2, readings=4, bottlings=2, days=4, trees=2,

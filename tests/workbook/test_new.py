@@ -12,7 +12,7 @@ import pytest
 from sheetfuncs import cli
 from sheetfuncs.workbook.commands.new.new import elevation, season_of
 from sheetfuncs.workbook.model.editions import EDITIONS
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.read.filled import read
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.weekend import UNANSWERED

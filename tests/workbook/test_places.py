@@ -13,7 +13,8 @@ import pytest
 
 from sheetfuncs.workbook.commands.check import stored
 from sheetfuncs.workbook.model.layout import MARK, Layout, letters
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Table, Text, named
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Table, Text, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import file
 from sheetfuncs.workbook.read.contents import At, Cell, Contents

@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from sheetfuncs import SAP_SUGAR
 from sheetfuncs.workbook.commands.new.log import read_log
 from sheetfuncs.workbook.commands.new.new import season_of
-from sheetfuncs.workbook.model.parts import Rows, Table
+from sheetfuncs.workbook.model.parts import Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.ledger import LINES, row
 

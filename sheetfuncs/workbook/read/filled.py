@@ -12,7 +12,8 @@ from sheetfuncs.formulas.catalogue import CATALOGUE
 from sheetfuncs.formulas.quantities import SYSTEMS
 from sheetfuncs.workbook.model.editions import CARRIED, EDITIONS, INLINE, LINKED
 from sheetfuncs.workbook.model.layout import MARK, Layout, letters
-from sheetfuncs.workbook.model.parts import Chart, Rows, named
+from sheetfuncs.workbook.model.parts import Chart, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import file, formats
 from sheetfuncs.workbook.read.contents import At, Cell, Contents

@@ -17,7 +17,8 @@ from typing import Any, NamedTuple
 from sheetfuncs.workbook.model import kinds
 from sheetfuncs.workbook.model.formula import NOTHING
 from sheetfuncs.workbook.model.kinds import Kind
-from sheetfuncs.workbook.model.parts import Block, Column, Field, Fields, Rows, Sheet, Table, Text
+from sheetfuncs.workbook.model.parts import Block, Column, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import format_1
 from sheetfuncs.workbook.read.contents import Contents

@@ -6,7 +6,8 @@ import re
 from collections.abc import Mapping
 
 from sheetfuncs.files import Refused
-from sheetfuncs.workbook.model.parts import MOST_LOTS, MOST_ROWS, Column, Table
+from sheetfuncs.workbook.model.parts import Column, Table
+from sheetfuncs.workbook.model.rows import MOST_LOTS, MOST_ROWS
 from sheetfuncs.workbook.read.contents import At
 from sheetfuncs.workbook.read.page import Page, same
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sheetfuncs.workbook.model.parts import Rows, Sheet
+from sheetfuncs.workbook.model.parts import Sheet
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import (
     batch_card,

@@ -18,7 +18,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEXT,
     VOLUME,
 )
-from sheetfuncs.workbook.model.parts import Column, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import batch_lots, packing, tasting
 from sheetfuncs.workbook.sheets.phrases import NOTE, judged, look, numbers, of_row, when
@@ -48,7 +49,7 @@ def sheet(units: Units, rows: Rows) -> Sheet:
         ),
         tab="log",
         freeze=(TOP, 2),
-        widths=(3.5, 11.5, 7, 10.5, 19),
+        widths=(3.5, 11, 7, 12, 18.5),
     )
 
 
@@ -71,7 +72,7 @@ def _table(units: Units, rows: Rows) -> Table:
             width=7,
             hint="B1, B2 or the like; blank: all that is part-boiled and in no other batch.",
         ),
-        Column("thermometer", "Thermometer", TEXT, choices="@thermometers.name", width=10.5),
+        Column("thermometer", "Thermometer", TEXT, choices="@thermometers.name"),
         look(*findings(units), heading="Do", otherwise=of_batch(units), width=19),
         Column("pan", "Pan", TEXT, choices="@pans.name", hint="Blank: the finishing pan of Yard, else the first."),
         Column(

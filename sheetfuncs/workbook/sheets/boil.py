@@ -6,7 +6,8 @@ from sheetfuncs.formulas.finish import PAN_READING
 from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH, WATER_READING
 from sheetfuncs.workbook.model.formula import NOTHING, cases, say
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, FUEL, HOURS, TEMPERATURE, TEXT, TIME, VOLUME
-from sheetfuncs.workbook.model.parts import Column, Finding, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Finding, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import boil_in, boil_out
 from sheetfuncs.workbook.sheets.naming import too_many

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import NOTHING, cases
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, MASS, NUMBER, TEXT, VOLUME
-from sheetfuncs.workbook.model.parts import Column, Rows
+from sheetfuncs.workbook.model.parts import Column
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.collection import MOST_BOILS
 from sheetfuncs.workbook.sheets.naming import ALL_SAP, MOST_NAMES, listed, nth
@@ -35,7 +36,8 @@ def shown(units: Units) -> tuple[Column, ...]:
         Column("sugar_in", "Sugar in", MASS, when("ISNUMBER([syrup_in])", "SAP_SUGAR([syrup_in],@know.target,UNITS)"),
                guess="in_guess"),
         Column("brix_in", "Sugar in, strength", BRIX,
-               when(numbers("syrup_in", "volume_in"), "BOIL_BRIX([syrup_in],@know.target,[volume_in])"), guess="in_guess"),
+               when(numbers("syrup_in", "volume_in"), "BOIL_BRIX([syrup_in],@know.target,[volume_in])"), width=9,
+               guess="in_guess"),
     )  # fmt: skip
 
 

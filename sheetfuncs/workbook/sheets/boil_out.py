@@ -16,7 +16,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEXT,
     VOLUME,
 )
-from sheetfuncs.workbook.model.parts import Column, Rows
+from sheetfuncs.workbook.model.parts import Column
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.collection import MOST_BOILS
 from sheetfuncs.workbook.sheets.happenings import thrown_out, was_taken

@@ -9,7 +9,8 @@ from sheetfuncs.formulas.syrup import LIGHT, THICKEST, THINNEST
 from sheetfuncs.formulas.vocabulary import CUP_TEMPERATURE, STRENGTH
 from sheetfuncs.workbook.model.formula import NOTHING, cases, say
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, MASS, SHARE, SMALL, TEMPERATURE, TEXT, VOLUME, WORDS
-from sheetfuncs.workbook.model.parts import Column, Finding, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Finding, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.phrases import ask, judged, look, numbers, of_row, rounded, tell, when
 
@@ -63,7 +64,7 @@ def _columns(units: Units, rows: Rows) -> tuple[Column, ...]:
         Column("taste", "Taste, note", TEXT, width=26),
         Column("volume", "Syrup, if measured", VOLUME, hint="Else jars times their size."),
         Column("at", "It was at", TEMPERATURE, called="The temperature of the syrup", limits=units.limits(CUP_TEMPERATURE), hint=f"Blank: {hot} {units.temperature}, filled hot."),
-        Column("brix", "°Brix, if measured", BRIX, limits=units.limits(STRENGTH), hint="Blank: as in Batches."),
+        Column("brix", "Sugar, if measured", BRIX, was=("°Brix, if measured",), width=9, limits=units.limits(STRENGTH), hint="Blank: as in Batches."),
         Column("light", "Light through, %", COUNT, limits=units.limits(LIGHT), hint="Percent at 560 nm, if you measure it."),
         Column("note", "Note", TEXT, width=20),
         Column("in_jars", "In jars, hot", VOLUME, when(filled, f"[filled]*[size]/{units.small_in_volume:g}")),

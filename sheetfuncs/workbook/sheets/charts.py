@@ -7,7 +7,8 @@ from functools import partial
 from sheetfuncs.workbook.model.formula import cases, say
 from sheetfuncs.workbook.model.kinds import DATE, TEXT, VOLUME
 from sheetfuncs.workbook.model.layout import FIRST_ROW
-from sheetfuncs.workbook.model.parts import Chart, Column, Rows, Series, Sheet, Table
+from sheetfuncs.workbook.model.parts import Chart, Column, Series, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.season import SHADES
 

@@ -17,7 +17,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEXT,
     VOLUME,
 )
-from sheetfuncs.workbook.model.parts import Column, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.happenings import thrown_out, was_taken
 from sheetfuncs.workbook.sheets.naming import ALL_SAP, cleaned, literally, naming

@@ -11,7 +11,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEXT,
     WORDS,
 )
-from sheetfuncs.workbook.model.parts import ASK, MEND, Chart, Column, Field, Fields, Rows, Series, Sheet, Table
+from sheetfuncs.workbook.model.parts import ASK, MEND, Chart, Column, Field, Fields, Series, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import run
 from sheetfuncs.workbook.sheets.phrases import rounded

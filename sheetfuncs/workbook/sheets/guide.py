@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Rows, Sheet, Text
+from sheetfuncs.workbook.model.parts import ASK, MEND, TELL, Sheet, Text
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import weather
 from sheetfuncs.workbook.sheets.cautions import short

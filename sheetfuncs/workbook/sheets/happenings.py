@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import NOTHING, cases
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, MASS, TEMPERATURE, TEXT, VOLUME
-from sheetfuncs.workbook.model.parts import Column, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.naming import cleaned
 from sheetfuncs.workbook.sheets.phrases import ask, judged, look, mend, of_row, tell, when

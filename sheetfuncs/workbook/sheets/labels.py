@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import cases
 from sheetfuncs.workbook.model.kinds import COUNT, WORDS
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 
 LABELS = 30  # rows: five a page

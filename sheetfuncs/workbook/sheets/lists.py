@@ -18,7 +18,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEXT,
     VOLUME,
 )
-from sheetfuncs.workbook.model.parts import Column, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.phrases import ask, judged, look, mend, numbers, tell, when
 

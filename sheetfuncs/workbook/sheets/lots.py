@@ -7,7 +7,8 @@ from typing import NamedTuple
 
 from sheetfuncs.workbook.model.formula import NOTHING, cases
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, DAYS, MASS, NUMBER, TEMPERATURE, TEXT, VOLUME
-from sheetfuncs.workbook.model.parts import Column, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.naming import ALL_PART, literally, naming
 from sheetfuncs.workbook.sheets.phrases import of_row, when

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import NOTHING, cases, say
 from sheetfuncs.workbook.model.kinds import COUNT, NUMBER, TEXT, VOLUME, WORDS
-from sheetfuncs.workbook.model.parts import Column, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.phrases import of_row, rounded
 

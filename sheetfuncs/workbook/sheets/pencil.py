@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from sheetfuncs.workbook.model.parts import Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import boil, collection, run
 

@@ -16,7 +16,8 @@ from sheetfuncs.workbook.model.kinds import (
     TIME,
     VOLUME,
 )
-from sheetfuncs.workbook.model.parts import Column, Finding, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Finding, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.phrases import ask, counted, judged, look, rounded, when
 from sheetfuncs.workbook.sheets.readings import amount, spread, was_read, water_of
@@ -26,6 +27,7 @@ PACE_MINUTES = 30  # and how far back
 NOISY = 4  # °Brix: a reading less sure than this tells no pace
 TIMES = 2.5  # °Brix: a thermometer less sure than this of the goal cannot time it
 CALLS = 3  # minutes before the end at which nobody leaves the pan
+HOURS = 120  # minutes from where on they are told in hours
 HALF_DAY, BACK = 720, 600  # minutes: where times wrap, and from where on they rather ran backwards
 
 
@@ -241,6 +243,7 @@ def _do(units: Units) -> str:
         ),
         ("[minutes]<1", say("Stay with it: syrup any moment, off at {goal}.", goal=rounded("[goal]"))),
         (f"[minutes]<={CALLS}", soon),
+        (f"[minutes]>={HOURS}", say("{hours} hours at the earliest.", hours=rounded("[minutes]/60"))),
         otherwise=say("{minutes} at the earliest.", minutes=counted("[minutes]", "minute", "minutes")),
     )
 

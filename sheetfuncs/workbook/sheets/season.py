@@ -22,7 +22,8 @@ from sheetfuncs.workbook.model.kinds import (
     VOLUME,
     WORDS,
 )
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import ledger
 from sheetfuncs.workbook.sheets.phrases import counted, rounded, when
@@ -121,7 +122,8 @@ def _learned(units: Units) -> Fields:
             Field("fuel_rows", "    from boils with fuel", COUNT, fuelled),
             Field("per_tap", "Sap per tap on a likely day", VOLUME, f'IF(COUNTIFS({likely})=0,"",AVERAGEIFS(@weather.per_tap,{likely}))'),
             Field("per_tap_rows", "    from days", COUNT, f"COUNTIFS({likely})"),
-            Field("offset", "Thermometers less the cup, over all batches", DIFFERENCE, 'IF(COUNT(@batches.offset)=0,"",AVERAGE(@batches.offset))', note="+ says syrup too early, - too late"),
+            Field("offset", "All thermometers less the cup", DIFFERENCE, 'IF(COUNT(@batches.offset)=0,"",AVERAGE(@batches.offset))', note="+ says syrup too early, - too late",
+                  was=("Thermometers less the cup, over all batches",)),
             Field("offset_rows", "    from batches", COUNT, "COUNT(@batches.offset)"),
             Field(
                 "said",

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import NOTHING, cases, say
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, DAYS, TEXT, VOLUME, WORDS
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import happenings, lots
 from sheetfuncs.workbook.sheets.phrases import day, weekday, when

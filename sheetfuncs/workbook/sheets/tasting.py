@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, TEMPERATURE, TEXT, VOLUME, Kind
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Table
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Table
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 
 SCORES = (1, 5)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from sheetfuncs.workbook.model.formula import cases, say
 from sheetfuncs.workbook.model.kinds import BRIX, DIFFERENCE, ELEVATION, PRESSURE, SMALL, TEMPERATURE, WORDS
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table, Text
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.cautions import short
 from sheetfuncs.workbook.sheets.phrases import day, rounded, when

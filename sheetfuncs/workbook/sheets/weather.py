@@ -5,7 +5,8 @@ from __future__ import annotations
 from sheetfuncs.formulas.taps import DAY, NIGHT
 from sheetfuncs.workbook.model.formula import cases, say
 from sheetfuncs.workbook.model.kinds import COUNT, DATE, NUMBER, SHARE, TEMPERATURE, TEXT, VOLUME, WORDS
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Rows, Sheet, Table, Text
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.phrases import ask, counted, day, judged, look, mend, numbers, when
 

@@ -20,7 +20,8 @@ from sheetfuncs.workbook.model.kinds import (
     VOLUME,
     WORDS,
 )
-from sheetfuncs.workbook.model.parts import WEIGHTS, Field, Fields, Rows, Sheet, Text
+from sheetfuncs.workbook.model.parts import WEIGHTS, Field, Fields, Sheet, Text
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets.cautions import short
 from sheetfuncs.workbook.sheets.phrases import clock, counted, day, rounded

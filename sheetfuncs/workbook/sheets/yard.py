@@ -19,7 +19,8 @@ from sheetfuncs.workbook.model.kinds import (
     TEMPERATURE,
     TEXT,
 )
-from sheetfuncs.workbook.model.parts import Field, Fields, Rows, Sheet
+from sheetfuncs.workbook.model.parts import Field, Fields, Sheet
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.sheets import lists
 from sheetfuncs.workbook.sheets.phrases import counted

@@ -26,14 +26,15 @@ INK, QUIET, BAR, TINT, RULE, LOOK, CAUTION = (
 
 
 def cell_format(kind: Kind, role: str, units: Units) -> dict[str, Any]:
-    """The format of a cell for typing ("typed"), a computed one ("computed") or a heading."""
+    """The format of a cell for typing ("typed", or "noted" in a row of several lines) or of a computed one."""
     look: dict[str, Any] = {"font_name": FONT, "font_size": 10, "font_color": INK, "valign": "vcenter"}
-    if role in ("typed", "computed", "answer", "strong", "huge"):
+    typed = role in ("typed", "noted")
+    if typed or role in ("computed", "answer", "strong", "huge"):
         look |= {"num_format": kind.format(units), "align": kind.align, "border": 1, "border_color": RULE}
         look |= {"indent": 1} if kind.align == "left" else {}
         if kind.align == "left":
-            look |= {"text_wrap": kind is WORDS, "num_format": "General" if role != "typed" else "@"}
-    if role == "typed":
+            look |= {"text_wrap": kind is WORDS or role == "noted", "num_format": "@" if typed else "General"}
+    if typed:
         look |= {"bg_color": TINT, "locked": False}
     if role == "answer":
         look |= {"bold": True, "font_size": SENTENCE, "text_wrap": False}

@@ -39,6 +39,7 @@ from sheetfuncs.workbook.write.validation import validate
 # What a user may still do on a protected sheet; there is no password.
 FREE = dict.fromkeys(("format_cells", "format_columns", "format_rows", "select_locked_cells"), True)
 OPENING_HEIGHT = 50  # three lines of the opening
+WAY_WIDTH = 8  # of a link to a sheet, in letters
 SPARE_ROWS = 4  # of a log, on paper
 
 Values = Mapping[str, Mapping[tuple[int, int], Any]]
@@ -130,10 +131,13 @@ class Writer:
             page.set_row(1, OPENING_HEIGHT)
         else:
             page.write_string(1, 0, sheet.purpose, self._format("purpose"))
-        there = [one.title for one in self.sheets if one.title in WAYS and one is not sheet]
-        for place, title in enumerate(there):
+        widths, place = self.layout.widths(sheet), 0
+        for title in (one.title for one in self.sheets if one.title in WAYS and one is not sheet):
             self._link(page, 2, place, title, title, "way")
-        for column, (width, hidden) in self.layout.widths(sheet).items():
+            room = 0.0
+            while room < WAY_WIDTH:  # a narrow column does not hold it
+                room, place = room + widths.get(place, (paper.PLAIN_WIDTH, False))[0], place + 1
+        for column, (width, hidden) in widths.items():
             page.set_column(column, column, width, None, {"hidden": True} if hidden else {})
         page.freeze_panes(*sheet.freeze)
         paper.set_up(self.book, page, sheet, self.layout, self.units, partial(self._filled, sheet))
@@ -220,7 +224,7 @@ class Writer:
                     self._formula(page, sheet, top + offset, place, column.at(offset), look, table, offset)
             else:
                 values = given(column, f"{table.key}.{column.key}", self.inputs)
-                role = "computed" if column.fixed else "typed"
+                role = "computed" if column.fixed else "noted" if table.lines > 1 else "typed"
                 for offset in range(table.rows):
                     value = values[offset] if offset < len(values) else None
                     self._typed(page, top + offset, place, value, column.kind, role)

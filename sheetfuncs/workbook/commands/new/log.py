@@ -17,7 +17,7 @@ from typing import Any, TextIO
 
 from sheetfuncs.files import Refused
 from sheetfuncs.workbook.model.days import FIRST_DAY, serial
-from sheetfuncs.workbook.model.parts import MOST_ROWS
+from sheetfuncs.workbook.model.rows import MOST_ROWS
 
 HEADINGS = ("date", "volume", "brix")
 NEEDED = HEADINGS[:2]  # sugar that was never read is a guess of Yard

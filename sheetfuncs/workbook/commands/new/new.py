@@ -14,7 +14,7 @@ from sheetfuncs.workbook.commands.new.log import read_log
 from sheetfuncs.workbook.commands.target import target, write
 from sheetfuncs.workbook.commands.weather import weather_inputs
 from sheetfuncs.workbook.model.kinds import DATE
-from sheetfuncs.workbook.model.parts import MOST_ROWS, Rows
+from sheetfuncs.workbook.model.rows import MOST_ROWS, Rows
 from sheetfuncs.workbook.model.systems import Units, unit_system
 from sheetfuncs.workbook.season import Season
 

@@ -15,7 +15,7 @@ from sheetfuncs.workbook.commands.renew.told import exit_code, told
 from sheetfuncs.workbook.commands.target import target, write
 from sheetfuncs.workbook.commands.weather import weather_inputs
 from sheetfuncs.workbook.model.kinds import DATE, FUEL
-from sheetfuncs.workbook.model.parts import Rows
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.read.filled import Filled, read
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets import newcomer

@@ -17,7 +17,8 @@ from sheetfuncs.workbook.commands.two.alike import Pair, Row
 from sheetfuncs.workbook.commands.two.names import BY_NUMBER, IN_WORDS, NUMBERED, OF_BATCHES, meant, renumbered
 from sheetfuncs.workbook.model.kinds import DATE, TEXT, TIME
 from sheetfuncs.workbook.model.measures import all_converted
-from sheetfuncs.workbook.model.parts import Field, Rows, Sheet, Table, named
+from sheetfuncs.workbook.model.parts import Field, Sheet, Table, named
+from sheetfuncs.workbook.model.rows import Rows
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read.filled import TABLES, Filled
 from sheetfuncs.workbook.season import TODAY

@@ -18,7 +18,8 @@ from sheetfuncs.workbook.commands.two.compare import words
 from sheetfuncs.workbook.commands.two.copies import BLIND, Both, Log
 from sheetfuncs.workbook.commands.two.names import NUMBERED, OF_BATCHES, renumbered
 from sheetfuncs.workbook.model.kinds import counted
-from sheetfuncs.workbook.model.parts import MOST_ROWS, Plain, Rows
+from sheetfuncs.workbook.model.parts import Plain
+from sheetfuncs.workbook.model.rows import MOST_ROWS, Rows
 from sheetfuncs.workbook.read.filled import TABLES, Filled, address, read
 from sheetfuncs.workbook.season import Season
 from sheetfuncs.workbook.sheets.tasting import cups
