@@ -1,4 +1,4 @@
-"""New files, written whole or not at all, and the one kind of error that a user is shown.
+"""A user's files to read, new files written whole or not at all, and the one kind of error that a user is shown.
 
 Nothing here or elsewhere writes to a file that the user gave to read.  A new file is made in memory,
 then written under no name at all where the system can do that, and only then takes its name: whatever
@@ -14,7 +14,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from io import BytesIO
 from pathlib import Path
-from typing import NamedTuple
+from typing import BinaryIO, NamedTuple
 
 UNNAMED = getattr(os, "O_TMPFILE", 0)  # Linux: a file without a name, gone with the program
 OWN_HANDLES = "/proc/self/fd"
@@ -31,6 +31,27 @@ class New(NamedTuple):
     content: bytes
     replace: bool = False
     keep: Path | None = None
+
+
+@contextmanager
+def to_read(path: Path, most: int, what: str, hint: str = "") -> Iterator[BinaryIO]:
+    """A user's file of at most so many bytes, opened; refused in one line where it is not that, "a workbook"."""
+    more = f"; {hint}" if hint else ""
+    try:
+        state = path.stat()
+    except FileNotFoundError:
+        raise Refused(f"{path}: there is no such file; give {what}{more}") from None
+    except (OSError, ValueError) as error:  # a name with a zero byte in it is a ValueError
+        raise Refused(f"{path}: cannot be read ({getattr(error, 'strerror', None) or error})") from error
+    if not stat.S_ISREG(state.st_mode):
+        raise Refused(f"{path}: this is a folder, a device or a pipe; give {what}{more}")
+    if state.st_size > most:
+        raise Refused(f"{path}: over {most // 1_000_000} MB, too large for {what}{more}")
+    try:
+        with path.open("rb") as stream:
+            yield stream
+    except OSError as error:
+        raise Refused(f"{path}: cannot be read ({error.strerror or error})") from error
 
 
 def ends(path: Path, what: str, *endings: str) -> Path:

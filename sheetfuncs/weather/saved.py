@@ -5,7 +5,6 @@ from __future__ import annotations
 import codecs
 import csv
 import json
-import stat
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -14,7 +13,7 @@ from xml.etree.ElementTree import ParseError
 from defusedxml.common import DefusedXmlException
 from defusedxml.ElementTree import fromstring
 
-from sheetfuncs.files import Refused
+from sheetfuncs.files import Refused, to_read
 from sheetfuncs.weather import city_page, daily_summaries, dwml, national, open_meteo, table
 from sheetfuncs.weather.days import Found, Odd
 
@@ -30,7 +29,10 @@ NAMESAKES = (b"<!doctype html", b"<html")
 
 def read(path: Path, system: str | None = None, night_after: bool = False) -> Found:
     """What a saved file tells; `system` is that of its degrees where the file does not say."""
-    content = _content(path)
+    with to_read(path, LARGEST, "a saved forecast", SAVE) as file:
+        content = file.read(LARGEST)
+    if not content.strip():
+        raise Refused(f"{path}: the file is empty; {EXPECTED}; {SAVE}")
     start = content[:2000].lstrip(codecs.BOM_UTF8 + b" \t\r\n")
     if any(name in start.lower() for name in NAMESAKES):
         raise Refused(f"{path}: this is a web page; {EXPECTED}; {SAVE}")
@@ -39,23 +41,6 @@ def read(path: Path, system: str | None = None, night_after: bool = False) -> Fo
     if start[:1] == b"<":
         return _xml(path, content)
     return _text(path, _decoded(path, content), system, night_after)
-
-
-def _content(path: Path) -> bytes:
-    try:
-        if not stat.S_ISREG(path.stat().st_mode):
-            raise Refused(f"{path}: this is not a file; {EXPECTED}")
-        with path.open("rb") as file:
-            content = file.read(LARGEST + 1)
-    except FileNotFoundError:
-        raise Refused(f"{path}: there is no such file; give the path of a saved forecast") from None
-    except (OSError, ValueError) as error:
-        raise Refused(f"{path}: cannot be read ({getattr(error, 'strerror', None) or error})") from None
-    if len(content) > LARGEST:
-        raise Refused(f"{path}: larger than {LARGEST / 1e6:g} MB, too large for a forecast; {EXPECTED}; {SAVE}")
-    if not content.strip():
-        raise Refused(f"{path}: the file is empty; {EXPECTED}; {SAVE}")
-    return content
 
 
 def _decoded(path: Path, content: bytes) -> str:

@@ -215,13 +215,13 @@ def test_no_file_a_folder_and_a_device(tmp_path: Path, capsys: pytest.CaptureFix
     os.mkfifo(tmp_path / "pipe")
     for path, words in (
         (tmp_path / "none", "no such file"),
-        (tmp_path, "not a file"),
-        (tmp_path / "pipe", "not a file"),
+        (tmp_path, "this is a folder, a device or a pipe"),
+        (tmp_path / "pipe", "this is a folder, a device or a pipe"),
     ):
         assert cli.main(["forecast", str(path)]) == 2
         assert words in capsys.readouterr().err
     assert cli.main(["forecast", "/dev/zero"]) == 2
-    assert "not a file" in capsys.readouterr().err
+    assert "this is a folder, a device or a pipe" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("start", [b"", b'{"properties": {"periods": [', b"<dwml>", b"2026-03-07 26 44 F\n"])
@@ -233,7 +233,7 @@ def test_a_file_of_100_megabytes_is_refused_at_once(start: bytes, tmp_path: Path
         file.truncate(100_000_000)
     run = bounded(path)
     assert run.returncode == 2
-    assert "larger than 4 MB" in run.stderr
+    assert "over 4 MB" in run.stderr
 
 
 HOSTILE = {

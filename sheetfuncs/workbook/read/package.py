@@ -5,7 +5,6 @@ from __future__ import annotations
 import io
 import posixpath
 import re
-import stat
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -13,7 +12,7 @@ from typing import NamedTuple
 
 from defusedxml import ElementTree
 
-from sheetfuncs.files import Refused
+from sheetfuncs.files import Refused, to_read
 
 MOST_PARTS = 10_000
 OLD_OR_LOCKED = b"\xd0\xcf\x11\xe0"  # a compound file: an old .xls, or a workbook under a password
@@ -34,20 +33,8 @@ class Room(NamedTuple):
 
 def content_of(path: Path, room: Room) -> bytes:
     """The bytes of a file, none of it changed."""
-    try:
-        state = path.stat()
-        if stat.S_ISDIR(state.st_mode):
-            raise Refused(f"{path}: this is a folder; give a workbook in it")
-        if not stat.S_ISREG(state.st_mode):
-            raise Refused(f"{path}: this is a device or a pipe; give a workbook file")
-        if state.st_size > room.file:
-            raise Refused(f"{path}: over {room.file // 1_000_000} MB, too large for {room.called}")
-        with path.open("rb") as stream:
-            return stream.read(room.file)
-    except FileNotFoundError:
-        raise Refused(f"{path}: there is no such file") from None
-    except (OSError, ValueError) as error:
-        raise Refused(f"{path}: cannot be read ({getattr(error, 'strerror', None) or error})") from error
+    with to_read(path, room.file, room.called) as file:
+        return file.read(room.file)
 
 
 def opened(path: Path, content: bytes, room: Room, kinds: str) -> zipfile.ZipFile:

@@ -7,15 +7,15 @@ from __future__ import annotations
 
 import csv
 import datetime
+import io
 import itertools
 import math
 import re
-import stat
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, TextIO
 
-from sheetfuncs.files import Refused
+from sheetfuncs.files import Refused, to_read
 from sheetfuncs.workbook.model.days import FIRST_DAY, serial
 from sheetfuncs.workbook.model.rows import MOST_ROWS
 
@@ -31,22 +31,15 @@ SEPARATORS = (";", "\t", ",")
 def read_log(path: Path) -> dict[str, list[Any]]:
     """The typed cells of Collection from a log; the first bad line is named, and nothing is taken."""
     try:
-        state = path.stat()
-        if not stat.S_ISREG(state.st_mode):
-            raise Refused(f"{path}: this is a folder, a device or a pipe; give the path of a CSV file")
-        if state.st_size > MOST_BYTES:
-            raise Refused(f"{path}: over {MOST_BYTES // 1_000_000} MB; is this the right file?")
-        with path.open(encoding="utf-8-sig", newline="") as stream:
-            return _read(path, stream)
-    except FileNotFoundError:
-        raise Refused(f"{path}: there is no such file; give the path of a CSV file") from None
+        with (
+            to_read(path, MOST_BYTES, "the CSV file of a log") as file,
+            io.TextIOWrapper(file, encoding="utf-8-sig", newline="") as text,
+        ):
+            return _read(path, text)
     except UnicodeDecodeError as error:
         raise Refused(f"{path}: cannot be read as text ({error.reason}); save the log as CSV, UTF-8") from error
     except csv.Error as error:
         raise Refused(f"{path}: this is not a CSV file ({error}); save the log as CSV, UTF-8") from error
-    except (OSError, ValueError) as error:
-        why = getattr(error, "strerror", None) or error
-        raise Refused(f"{path}: cannot be read ({why}); give the path of a CSV file") from error
 
 
 def _read(path: Path, stream: TextIO) -> dict[str, list[Any]]:
