@@ -12,6 +12,7 @@ from collections.abc import Iterator
 import pytest
 from hypothesis import settings
 
+from tests.tools import cases
 from tests.tools.calc_office import OLDEST, Office, own_folder, with_addin
 
 TESTS = 20  # from one look for garbage to the next
@@ -44,6 +45,15 @@ def _garbage() -> Iterator[None]:
     yield
     if next(ENDED) % TESTS == 0:
         gc.collect()
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _forgotten(request: pytest.FixtureRequest) -> Iterator[None]:
+    """What a module keeps for its tests ends with it: many commands run in a fork, which is slow in a large process."""
+    yield
+    for kept in (*vars(request.module).values(), *vars(cases).values()):
+        if hasattr(kept, "cache_clear"):
+            kept.cache_clear()
 
 
 @pytest.fixture(scope="session")
