@@ -53,3 +53,4 @@ def test_a_validation() -> None:
 def test_every_function_keeps_to_them() -> None:
     for definition in definitions():
         limits.name(*definition)
+        limits.shape(definition.formula)

@@ -57,7 +57,8 @@ class InRow(NamedTuple):
     step: int
 
 
-TOKEN = re.compile("|".join(f"(?P<{sort.name}>{sort.value})" for sort in Sort))
+SORTS = (None, *Sort)  # by the number of their group
+TOKEN = re.compile("|".join(f"({sort.value})" for sort in Sort))
 PLACEHOLDER = re.compile(r"\[(\w+?)([-^~<]?)(\d*)\]")
 
 # What every spreadsheet of the last ten years has.  Those of LATER are stored with a prefix.
@@ -84,7 +85,9 @@ def tokens(formula: str) -> tuple[Token, ...]:
     for match in TOKEN.finditer(formula):
         if match.start() != end:
             raise WrongFormula(f"cannot be read from {formula[end : match.start() + 10]!r}")
-        found.append(Token(Sort[str(match.lastgroup)], match[0]))
+        sort = SORTS[match.lastindex or 0]
+        assert sort
+        found.append(Token(sort, match[0]))
         end = match.end()
     if end != len(formula):
         raise WrongFormula(f"cannot be read from {formula[end : end + 20]!r}")

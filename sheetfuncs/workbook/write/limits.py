@@ -32,13 +32,12 @@ def at_most(limit: int, length: int, what: str) -> None:
 
 
 def name(text: str, formula: str, comment: str) -> None:
-    """A defined name, what it stands for and the words beside it."""
+    """A defined name, what it stands for and the words beside it; `shape` is asked of the formulas by a test."""
     at_most(NAME, len(text), f"the name {text[:20]}...")
     at_most(COMMENT, len(comment), f"the comment of {text}")
     at_most(FORMULA, len(formula), f"the formula of {text}")
     if not _LEGAL_NAME.match(text) or _A_CELL.match(text):
         raise OverLimit(f"{text} cannot be a name in a spreadsheet")
-    shape(formula)
 
 
 @functools.cache
