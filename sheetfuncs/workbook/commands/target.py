@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from io import BytesIO
 from pathlib import Path
 from typing import Any
 
 from sheetfuncs.files import Refused, ends, for_reading, new_file, writable
-from sheetfuncs.workbook.read.filled import Filled, read
 from sheetfuncs.workbook.season import Season
 
 SET_BY_NEW = ("yard.year", "yard.elevation")  # what options of `new` fill in
@@ -42,6 +41,8 @@ def write(season: Season, path: Path, edition: str, replace: bool) -> Sequence[s
 
 def _filled_in(path: Path) -> bool:
     """Whether a workbook holds more than a new one does; what cannot be read may."""
+    from sheetfuncs.workbook.read.filled import read  # a tenth of a second, which `new` as a rule has no need of
+
     try:
         old = read(path)
     except Refused:
@@ -50,11 +51,12 @@ def _filled_in(path: Path) -> bool:
     Season(old.system, {}, old.rows).write_uncomputed(content)
     with for_reading(content.getvalue(), ".xlsx") as fresh:
         new = read(fresh)
-    return _typed(old) != _typed(new) or any(old.own_cells()) or bool(old.own_sheets() or old.contents.notes)
+    own = any(old.own_cells()) or bool(old.own_sheets() or old.contents.notes)
+    return own or _typed(old.season.inputs) != _typed(new.season.inputs)
 
 
-def _typed(filled: Filled) -> dict[str, Any]:
-    return {name: value for name, value in filled.season.inputs.items() if name not in SET_BY_NEW and value}
+def _typed(inputs: Mapping[str, Any]) -> dict[str, Any]:
+    return {name: value for name, value in inputs.items() if name not in SET_BY_NEW and value}
 
 
 def _free(path: Path) -> Path:
