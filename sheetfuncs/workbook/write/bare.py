@@ -68,16 +68,18 @@ class Bare:
                 for offset, value in enumerate(given(column, name, self.inputs)):
                     self._value(title, (top + offset, place), value)
                 continue
-            settled = self.layout.settled(column.formula, table) if isinstance(column.formula, str) else table.rows
-            for offset in range(min(settled + 1, table.rows)):
-                text, mother = self._text(column.at(offset), title, table, offset), ""
-                if offset == settled:
+            alike = self.layout.settled(column.formula, table) if isinstance(column.formula, str) else table.rows
+            for offset in range(table.rows):
+                shared, text = "", ""
+                if offset <= alike:
+                    text = self._text(column.at(offset), title, table, offset)
+                if offset == alike:
                     self.shared += 1
-                    ends = letters(place), top + offset + 1, top + table.rows
-                    mother = ' t="shared" ref="{0}{1}:{0}{2}" si="{3}"'.format(*ends, self.shared)
-                self._formula(title, (top + offset, place), text, mother)
-            for offset in range(settled + 1, table.rows):
-                self._formula(title, (top + offset, place), "", f' t="shared" si="{self.shared}"')
+                    ends = f"{letters(place)}{top + offset + 1}:{letters(place)}{top + table.rows}"
+                    shared = f' t="shared" ref="{ends}" si="{self.shared}"'
+                elif offset > alike:
+                    shared = f' t="shared" si="{self.shared}"'
+                self._formula(title, (top + offset, place), text, shared)
 
     def _text(self, formula: str, title: str, table: Table | None = None, offset: int = 0) -> str:
         return self.layout.resolve(calls.as_stored(formula, CARRIED, self.system), title, table, offset)
@@ -106,20 +108,19 @@ class Bare:
         return content.getvalue()
 
     def _parts(self) -> Iterable[tuple[str, str]]:
-        names = [f"worksheets/sheet{number}.xml" for number, _ in enumerate(self.cells, 1)]
-        kinds = ["worksheet"] * len(names) + ["styles"]
-        kept = [*names, "styles.xml"]
-        overrides = "".join(
+        parts = [("worksheet", f"worksheets/sheet{number}.xml") for number, _ in enumerate(self.cells, 1)]
+        parts.append(("styles", "styles.xml"))
+        types = "".join(
             f'<Override PartName="/xl/{name}" ContentType="{CONTENT}.{kind}+xml"/>'
-            for name, kind in [("workbook.xml", "sheet.main"), *zip(kept, kinds)]
+            for kind, name in (("sheet.main", "workbook.xml"), *parts)
         )
         yield (
             "[Content_Types].xml",
             f'<Types xmlns="{PACKAGE}/content-types"><Default Extension="rels" '
-            f'ContentType="application/vnd.openxmlformats-package.relationships+xml"/>{overrides}</Types>',
+            f'ContentType="application/vnd.openxmlformats-package.relationships+xml"/>{types}</Types>',
         )
         yield "_rels/.rels", _relations([("officeDocument", "xl/workbook.xml")])
-        yield "xl/_rels/workbook.xml.rels", _relations(zip(kinds, kept))
+        yield "xl/_rels/workbook.xml.rels", _relations(parts)
         yield "xl/styles.xml", f'<styleSheet xmlns="{MAIN}">{NOTHING}</styleSheet>'
         sheets = "".join(
             f'<sheet name={quoteattr(title)} sheetId="{number}" r:id="rId{number}"/>'
@@ -133,7 +134,7 @@ class Bare:
             f'<workbook xmlns="{MAIN}" xmlns:r="{OFFICE}"><sheets>{sheets}</sheets>'
             f"<definedNames>{defined}</definedNames></workbook>",
         )
-        for name, cells in zip(names, self.cells.values()):
+        for (_, name), cells in zip(parts, self.cells.values(), strict=False):
             yield f"xl/{name}", f'<worksheet xmlns="{MAIN}"><sheetData>{_rows(cells)}</sheetData></worksheet>'
 
 
