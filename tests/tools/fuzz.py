@@ -37,8 +37,13 @@ TEXTS = (
 )  # fmt: skip
 NUMBERS = (0, -1, 1e-300, 0.1, 36.5, 46095, 1e17, 1.7e308, -1.7e308, 20260301, 2958466, 2958465, -1e6, 5e-324)
 DAYS = (datetime.date(2026, 3, 14), datetime.date(1900, 3, 1), datetime.date(9999, 12, 31), datetime.time(14, 30))
+COMMANDS = (
+    "new", "check", "report", "convert", "handover", "compare", "merge", "forecast", "carry", "functions",
+    "calc-addin", "excel-addin",
+)  # fmt: skip
+TOLD_BY_CODE = ("check", "compare", "merge")  # 1 where they have something to say
 WORDS = (
-    "new", "check", "report", "convert", "handover", "functions", "calc-addin", "excel-addin", "--units", "us",
+    *COMMANDS, "--units", "us",
     "metric", "--edition", "inline", "--season", "--elevation", "650 ft", "5**9 ft", "--example", "--collection",
     "--rows", "3", "--replace", "--html", "--json", "--help", "--version", "--", "-x", "", "a.xlsx", "b.xlsx",
     "a.html", "c.oxt", "log.csv", "folder", ".", "..", "/dev/null", "/dev/full", "/proc/self/mem", "a\0b", "a\nb",
@@ -68,6 +73,10 @@ def _reading(dice: random.Random, file: str) -> list[str]:
             ["convert", file, "b.xlsx", "--units", dice.choice(("us", "metric"))],
             ["convert", file, "b.xlsx", "--edition", dice.choice(list(EDITIONS))],
             ["handover", file, "b.xlsx"],
+            ["compare", file, "whole.xlsx"],
+            ["merge", file, "whole.xlsx", "b.xlsx"],
+            ["merge", "whole.xlsx", file, "b.xlsx"],
+            ["carry", file, "b.xlsx"],
         )
     )
 
@@ -114,12 +123,13 @@ class Fuzz:
             text = text[:place] + piece + text[place + self.dice.choice((0, 1, 9)) :]
         encoding = self.dice.choice(("utf-8", "utf-8", "utf-8-sig", "utf-16", "latin-1"))
         (self.folder / "log.csv").write_bytes(text.encode(encoding, "replace"))
-        return Round("log", ["new", "b.xlsx", "--collection", "log.csv"], "log.csv")
+        reads = (["new", "b.xlsx", "--collection", "log.csv"], ["forecast", "log.csv"])
+        return Round("log", self.dice.choice(reads), "log.csv")
 
     def words(self) -> Round:
         """A command line of anything."""
         words = [*WORDS, self.dice.choice(list(CATALOGUE))]
-        command = [self.dice.choice(words[:8]), *(self.dice.choice(words) for _ in range(self.dice.randrange(6)))]
+        command = [self.dice.choice(COMMANDS), *(self.dice.choice(words) for _ in range(self.dice.randrange(6)))]
         return Round("command line", command)
 
     def run(self) -> tuple[Round, str, float]:
@@ -137,7 +147,7 @@ class Fuzz:
         new = after.keys() - before.keys()
         checks = {
             "a code of no meaning": code in (0, 1, 2),
-            "1 without anything to mend": code != 1 or one.command[0] == "check" or "not " in out.getvalue(),
+            "1 without anything to mend": code != 1 or one.command[0] in TOLD_BY_CODE or "not " in out.getvalue(),
             "more than one line": said.getvalue().count("\n") == (code == 2),
             "too slow": seconds < SECONDS,
             "something changed that was there": all(after.get(name) == content for name, content in before.items())
@@ -171,7 +181,8 @@ def fuzz(seconds: float, rounds: int, seed: int, keep: Path | None = None) -> tu
     """Rounds until the time or their number is over: counts, what failed, and the slowest."""
     counted, failed, slowest, until = Counter[str](), [], 0.0, time.monotonic() + seconds
     with tempfile.TemporaryDirectory() as name:
-        folder = Path(name)
+        folder = Path(name) / "here"  # with a folder above it that is ours too: `report ..` reads that one
+        folder.mkdir()
         drawn = Fuzz(folder, seed)
         while time.monotonic() < until and counted.total() < rounds:
             try:

@@ -6,18 +6,20 @@ import re
 import subprocess
 from html.parser import HTMLParser
 from pathlib import Path
+from typing import Any
 
 import pytest
 from defusedxml import ElementTree
 
 from sheetfuncs import cli
 from sheetfuncs.workbook.commands.report import svg
+from sheetfuncs.workbook.commands.report.told import story
 from sheetfuncs.workbook.model.kinds import BRIX, COUNT, DATE, FUEL, SHARE, TEXT, TIME, VOLUME, Kind
 from sheetfuncs.workbook.model.parts import Chart
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.season import Season
 from tests.tools import browser
-from tests.tools.edits import example, typed
+from tests.tools.edits import Name, example, typed
 
 WITHOUT_END = {"meta", "link", "br", "hr", "img"}
 
@@ -41,6 +43,19 @@ def printed(capsys: pytest.CaptureFixture[str], *arguments: object) -> list[str]
     capsys.readouterr()
     assert cli.main(["report", *map(str, arguments)]) == 0
     return capsys.readouterr().out.splitlines()
+
+
+def test_the_season_is_told_of_whatever_stands_where_a_number_belongs() -> None:
+    """Of one jar, of jars of no batch, and of a batch that is words."""
+    edits: dict[Name, Any] = {("bottles.filled", 1): 1.0, ("bottles.batch", 1): "the first"}
+    edits |= {("bottles.batch", 2): None, ("bottles.filled", 3): 0.0}
+    season = typed(example(), edits)
+    season.compute()
+    said = [words for _, words in story(season) if words.startswith("Filled")]
+    assert said == [
+        "Filled 1 jar, size pint from batch the first; given: two to the neighbors who lent a tree.",
+        "Filled 7 jars, size pint.",
+    ]
 
 
 def test_the_text_says_the_numbers_of_the_season(whole: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -579,11 +579,14 @@ def test_neither_is_ever_written_to(files: Path, capsys: pytest.CaptureFixture[s
         assert "never written to" in capsys.readouterr().err
 
 
-def test_two_seasons_are_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    for year in (2025, 2026):
-        a_copy({"yard.year": float(year)}).write(tmp_path / f"{year}.xlsx", "linked")
-    assert cli.main(["merge", str(tmp_path / "2025.xlsx"), str(tmp_path / "2026.xlsx"), str(tmp_path / "n.xlsx")]) == 2
-    assert "two seasons, not two copies of one" in capsys.readouterr().err
+@pytest.mark.parametrize("year", [2026.0, "this one"])
+def test_two_seasons_are_refused(year: float | str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for name, one in (("one", 2025.0), ("other", year)):
+        a_copy({"yard.year": one}).write(tmp_path / f"{name}.xlsx", "linked")
+    assert cli.main(["merge", str(tmp_path / "one.xlsx"), str(tmp_path / "other.xlsx"), str(tmp_path / "n.xlsx")]) == 2
+    said = capsys.readouterr().err
+    assert f"one.xlsx of 2025 and {tmp_path / 'other.xlsx'} of {year if isinstance(year, str) else 2026}" in said
+    assert "two seasons, not two copies of one" in said
     assert not (tmp_path / "n.xlsx").exists()
 
 

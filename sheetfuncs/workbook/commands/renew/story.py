@@ -62,7 +62,7 @@ def _yard(filled: Filled, following: int) -> Iterator[str]:
     trees = sum(1 for _, (name,) in _rows(season, "trees", "name") if name)
     taps = season.value("yard.taps")
     if isinstance(taps, float) and taps:
-        yield f"Last season it had {taps:g} taps" + (f" in {trees} trees." if trees else ".")
+        yield f"Last season it had {counted(taps, 'tap')}" + (f" in {counted(trees, 'tree')}." if trees else ".")
 
 
 def words(season: Season) -> Iterator[str]:
@@ -95,7 +95,7 @@ def _learned(season: Season) -> Iterator[str]:
     for row, (name,) in _rows(season, "thermometers", "name"):
         offset = season.value("thermometers.offset", row)
         if name and isinstance(offset, float):
-            yield f"{name}: the cup said {offset:+.1f} °Brix against it, over its batches."
+            yield f"{name}: the cup said {round(offset, 1) or 0:+.1f} °Brix against it, over its batches."
 
 
 def _holes(season: Season) -> Iterator[str]:

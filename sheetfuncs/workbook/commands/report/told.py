@@ -56,12 +56,13 @@ def _batch(season: Season, row: int) -> str:
 
 
 def _bottles(season: Season, row: int) -> str:
-    filled = season.shown("bottles.filled", row)
-    if not isinstance(filled, float) or not filled:
+    filled = _amount(season, "bottles.filled", 0, ("jar", "jars"), row)
+    if not filled or not season.shown("bottles.filled", row):
         return ""
-    jar = _text(season, "bottles.jar", row) or str(season.shown("jars.name") or "jar")
-    return _line((f"Filled {filled:g} jars, size", jar), ("from batch", f"{season.shown('bottles.batch', row) or 0:g}"),
-                 ("; given:", _text(season, "bottles.given", row)))  # fmt: skip
+    jar = _text(season, "bottles.jar", row) or _text(season, "jars.name")
+    batch = _amount(season, "bottles.batch", 0, ("", ""), row) or _text(season, "bottles.batch", row)
+    given = _text(season, "bottles.given", row)
+    return _line(("Filled", filled), (", size", jar), ("from batch", batch), ("; given:", given))
 
 
 def _words(season: Season, row: int) -> str:

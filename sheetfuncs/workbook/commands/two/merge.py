@@ -267,5 +267,8 @@ def merge(options: argparse.Namespace) -> int:
 def _refuse_two_seasons(one: Filled, other: Filled) -> None:
     years = [filled.season.inputs.get("yard.year") for filled in (one, other)]
     if None not in years and years[0] != years[1]:
-        said = " and ".join(f"{filled.file} of {year:g}" for filled, year in zip((one, other), years, strict=True))
+        said = " and ".join(
+            f"{filled.file} of {filled.cells['yard.year'].kind.show(year, filled.season.units)}"
+            for filled, year in zip((one, other), years, strict=True)
+        )
         raise Refused(f"{said}: two seasons, not two copies of one; give copies of one workbook")
