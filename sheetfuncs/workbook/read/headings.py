@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import NamedTuple
 
-from sheetfuncs.workbook.model.parts import Column, Field, Fields, Table
+from sheetfuncs.workbook.model.parts import Fields, Table
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read.contents import At
-from sheetfuncs.workbook.read.page import Page, same
+from sheetfuncs.workbook.read.page import Page, labels_of, words_of
 
 
 class Labels(NamedTuple):
@@ -31,7 +31,7 @@ NO_LABELS, NO_HEADINGS = Labels(0, {}), Headings(0, {})
 def labels_on(page: Page, block: Fields, covered: Callable[[At], bool]) -> Labels:
     """The labels of a block in a part of the page: those of the column that has most."""
     places = {
-        field.key: [place for words in _labels(field) for place in page.words.get(words, ()) if covered(place)]
+        field.key: [place for words in labels_of(field) for place in page.words.get(words, ()) if covered(place)]
         for field in block.fields
     }
     columns = {place[1] for found in places.values() for place in found}
@@ -40,11 +40,6 @@ def labels_on(page: Page, block: Fields, covered: Callable[[At], bool]) -> Label
         rows = {key: [row for row, at in each if at == column] for key, each in places.items()}
         found.append(Labels(column, {key: min(each) for key, each in rows.items() if each}))
     return max(found, key=lambda one: (len(one.rows), -abs(one.column - block.column)), default=NO_LABELS)
-
-
-def _labels(field: Field) -> set[str]:
-    """The labels that a cell has or had, as they compare; a cell without a label has none."""
-    return {same(words) for words in (field.label, *field.was) if words.strip()}
 
 
 def headings_on(page: Page, block: Table, units: Units, covered: Callable[[At], bool]) -> Headings:
@@ -57,8 +52,3 @@ def headings_on(page: Page, block: Table, units: Units, covered: Callable[[At], 
                     rows.setdefault(place[0], {}).setdefault(column.key, []).append(place[1])
     row = max(rows, key=lambda row: (len(rows[row]), -row), default=0)
     return Headings(row, {key: sorted(places) for key, places in rows.get(row, {}).items()})
-
-
-def words_of(column: Column, units: Units) -> set[str]:
-    """The headings that a column has or had, as they compare."""
-    return {same(column.kind.heading(words, units)) for words in (column.heading, *column.was)}

@@ -8,7 +8,7 @@ from typing import Any, NamedTuple
 
 from sheetfuncs.workbook.model.editions import EDITIONS
 from sheetfuncs.workbook.model.layout import MARK, WAYS
-from sheetfuncs.workbook.model.parts import Fields, Sheet, Table, Text
+from sheetfuncs.workbook.model.parts import Column, Field, Fields, Sheet, Table, Text
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read.contents import At, Cells, Contents
 
@@ -114,6 +114,16 @@ def referred(contents: Contents) -> dict[str, int]:
     return counted
 
 
+def labels_of(field: Field) -> set[str]:
+    """The labels that a cell has or had, as they compare; a cell without a label has none."""
+    return {same(words) for words in (field.label, *field.was) if words.strip()}
+
+
+def words_of(column: Column, units: Units) -> set[str]:
+    """The headings that a column has or had, as they compare."""
+    return {same(column.kind.heading(words, units)) for words in (column.heading, *column.was)}
+
+
 def known_words(sheet: Sheet, units: Units) -> Iterator[str]:
     """Everything of a sheet that is there to read, as it compares."""
     yield from (same(sheet.title), same(sheet.purpose), *map(same, WAYS))
@@ -121,9 +131,9 @@ def known_words(sheet: Sheet, units: Units) -> Iterator[str]:
         yield same(block.title)
         if isinstance(block, Fields):
             for field in block.fields:
-                yield from (same(field.label), same(field.full_note(units)))
+                yield from (*labels_of(field), same(field.full_note(units)))
         elif isinstance(block, Table):
-            yield from (same(column.title(units)) for column in block.columns)
+            yield from (words for column in block.columns for words in words_of(column, units))
         elif isinstance(block, Text):
             yield from (same(line) for line in block.lines)
 

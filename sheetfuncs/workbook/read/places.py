@@ -15,8 +15,8 @@ from sheetfuncs.workbook.model.parts import Chart, Column, Fields, Sheet, Table,
 from sheetfuncs.workbook.model.systems import Units
 from sheetfuncs.workbook.read import lines
 from sheetfuncs.workbook.read.contents import At, Cell, Contents
-from sheetfuncs.workbook.read.headings import NO_HEADINGS, Headings, Labels, headings_on, labels_on, words_of
-from sheetfuncs.workbook.read.page import Mark, Page, marks, referred, same
+from sheetfuncs.workbook.read.headings import NO_HEADINGS, Headings, Labels, headings_on, labels_on
+from sheetfuncs.workbook.read.page import Mark, Page, marks, referred, same, words_of
 
 FURTHER = 6  # how many columns may have come between a label and its cell
 ENOUGH = 3  # a third of the headings tell a table
