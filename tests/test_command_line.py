@@ -193,7 +193,7 @@ def test_closed_streams_do_no_harm(whole: Path, tmp_path: Path) -> None:
         assert page.read_bytes().endswith(b"</html>\n")
 
 
-@pytest.mark.parametrize("encoding", ["ascii", "utf-16"])
+@pytest.mark.parametrize("encoding", ["ascii", "cp1252", "utf-8", "utf-16"])
 def test_terminals_of_other_alphabets(encoding: str, whole: Path, tmp_path: Path) -> None:
     settings = {**os.environ, "PYTHONIOENCODING": encoding, "PYTHONUTF8": "0"}
     for command in (["check"], ["report"], ["report", "--html", str(tmp_path / "a.html")]):

@@ -230,7 +230,7 @@ def test_words_of_any_kind_in_the_cells(whole: Path, tmp_path: Path) -> None:
     assert read(tmp_path / "b.xlsx").season.inputs["collection.note"][0].startswith("Zoë’s 糖 <&>")
 
 
-@settings(max_examples=50, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=100, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(number=st.integers(10_000, 10_000_000))
 def test_a_damaged_workbook_is_checked_or_refused(number: int, whole: Path, tmp_path: Path) -> None:
     """Thousands of others: python -m tests.tools.damage"""

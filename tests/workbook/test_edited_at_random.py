@@ -10,7 +10,7 @@ from tests.tools.edited_at_random import Lost, run
 from tests.tools.edits import Written
 
 
-@pytest.mark.parametrize("number", range(100, 104))
+@pytest.mark.parametrize("number", range(100, 106))
 def test_nothing_typed_is_lost(number: int, written: Written, tmp_path: Path) -> None:
     run(number, tmp_path, {system: written(system) for system in ("US", "metric")})
 
