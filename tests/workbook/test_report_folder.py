@@ -58,6 +58,7 @@ def test_each_season_is_a_line_with_its_source(club: Path, tmp_path: Path, capsy
     assert "<title>4 seasons of 2 yards</title>" in text
     assert "<td class=left>Hill &lt;b&gt;</td>" in text and "older/hill.xlsx" in text
     said = capsys.readouterr().out.splitlines()
+    assert said[1].startswith("Hill <b> 2024: 265.0 L of sap, ") and said[1].endswith("(hill.xlsx, earlier seasons)")
     assert said[-4:-1] == ["4 seasons from 3 workbooks", f"written: {page}", f"written: {table}"]
     assert said[-1].startswith(f"Next: open {page} in a browser")
 

@@ -95,7 +95,7 @@ def report(options: argparse.Namespace) -> int:
     if table:
         with new_file(table, options.replace) as part:
             part.write(_csv(columns, lines, system).encode(errors="backslashreplace"))
-    print("\n".join(_text(columns, rows)))
+    print("\n".join(_text(columns, rows, Units(system))))
     print(f"\n{counted(len(lines), 'season', ',')} from {counted(len(files), 'workbook', ',')}")
     for out in (page, table):
         if out:
@@ -237,12 +237,13 @@ def _csv(columns: Sequence[Column], lines: Sequence[Line], system: str) -> str:
     return out.getvalue()
 
 
-def _text(columns: Sequence[Column], rows: Sequence[Sequence[str]]) -> Iterator[str]:
+def _text(columns: Sequence[Column], rows: Sequence[Sequence[str]], units: Units) -> Iterator[str]:
     """The table with the file first in each row, its columns one below the other: as wide as a terminal."""
     for row in rows:
         told = dict(zip((column.key for column in columns), row, strict=True))
-        sap = f"{told['sap']} sap, " if told["sap"] else ""
-        yield f"{told['yard']} {told['year']}: {sap}{told['bottled'] or 'no'} syrup ({told['source']})"
+        sap = f"{told['sap']} {units.volume} of sap, " if told["sap"] else ""
+        syrup = f"{told['bottled']} {units.volume} of syrup" if told["bottled"] else "no syrup"
+        yield f"{told['yard']} {told['year']}: {sap}{syrup} ({told['source']})"
 
 
 def html(columns: Sequence[Column], rows: Sequence[Sequence[str]], refused: Sequence[str]) -> str:
