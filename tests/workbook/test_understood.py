@@ -206,3 +206,24 @@ def test_dates_of_any_year_come_back(tmp_path: Path) -> None:
     season = typed(example(), {("bottles.date", row): day for row, day in enumerate(days, 1)})
     assert cli.main(["convert", str(quickly(season, tmp_path / "a.xlsx")), str(tmp_path / "b.xlsx")]) == 0
     assert read(tmp_path / "b.xlsx").season.inputs["bottles.date"] == days
+
+
+def test_cups_below_those_of_the_blind_tasting_are_cells_of_ones_own(written: Written, tmp_path: Path) -> None:
+    """There is a cup for each batch; rows copied down below them are carried, not counted."""
+
+    def copied_down(book: Any) -> None:
+        season = example()
+        sheet, first = address(season, "blind.batch", 1)
+        _, points = address(season, "blind.points", 1)
+        top, cups = book[sheet][first].row, season.layout.spots["blind.batch"].height
+        for row in range(top + cups, top + cups + 3):
+            book[sheet].cell(row, book[sheet][first].column).value = book[sheet][first].value
+            book[sheet].cell(row, book[sheet][points].column).value = 70 + row
+
+    source, out = with_openpyxl(written(), tmp_path / "a.xlsx", copied_down), tmp_path / "b.xlsx"
+    assert cli.main(["check", str(source)]) == 0
+    assert cli.main(["convert", str(source), str(out)]) == 0
+    kept = {cell.value for sheet in openpyxl.load_workbook(out) for row in sheet.iter_rows() for cell in row}
+    _, points = address(example(), "blind.points", 1)
+    below = int(points.lstrip("ABCDEFGH")) + example().layout.spots["blind.batch"].height
+    assert {70 + below, 71 + below, 72 + below} <= kept

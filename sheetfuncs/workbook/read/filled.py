@@ -45,6 +45,7 @@ TABLES = {
     "past": "past",
     "words": "words",
 }
+AS_LONG_AS = {"blind": "batches"}  # a cup for each batch
 
 
 class Own(NamedTuple):
@@ -72,6 +73,7 @@ class Filled:
         self.found = Found(contents, written, Layout(written), units, self.format)
         if len(self.found.cells) * 4 < len(self.found.layout.spots):
             raise Refused(f"{self.file}: not a season workbook; give one that `sheetfuncs new` wrote")
+        self._cut_to_length()
         inputs = self._inputs()
         self.left: list[Left] = []
         self.made_anew = self.format in formats.MADE_ANEW
@@ -82,6 +84,14 @@ class Filled:
         self.rows = self._rows(inputs)
         self.season = Season(self.system, inputs, self.rows, today)
         self.cells, self.layout = self.season.cells, self.season.layout
+
+    def _cut_to_length(self) -> None:
+        """Rows below a table that is as long as another are cells of the user's own."""
+        cells = self.found.cells
+        for table, other in AS_LONG_AS.items():
+            rows = max((len(spots) for name, spots in cells.items() if name.startswith(f"{other}.")), default=0)
+            for name in [name for name in cells if name.startswith(f"{table}.")]:
+                cells[name] = cells[name][: rows or getattr(Rows(), other)]
 
     def _rows(self, inputs: dict[str, Any]) -> Rows:
         lengths: dict[str, int] = {}
