@@ -147,7 +147,9 @@ class Fuzz:
         new = after.keys() - before.keys()
         checks = {
             "a code of no meaning": code in (0, 1, 2),
-            "1 without anything to mend": code != 1 or one.command[0] in TOLD_BY_CODE or "not " in out.getvalue(),
+            "1 without anything to mend": code != 1
+            or one.command[0] in TOLD_BY_CODE
+            or any(words in out.getvalue() for words in ("not ", "passed over")),
             "more than one line": said.getvalue().count("\n") == (code == 2),
             "too slow": seconds < SECONDS,
             "something changed that was there": all(after.get(name) == content for name, content in before.items())
