@@ -59,7 +59,6 @@ class Writer:
         self.book, self.path = Book(), path
         self.sheets, self.layout, self.units, self.edition = sheets, layout, units, edition
         self.formats: dict[tuple[str, Kind | None], Format] = {}
-        self.formulas: dict[str, list[tuple[int, int]]] = {sheet.title: [] for sheet in sheets}
         self.stored: dict[str, tuple[str, bool]] = {}
         self.heights: dict[tuple[str, int], float] = {}
         self.values: Values = {}
@@ -252,7 +251,6 @@ class Writer:
         text = "=" + self.layout.resolve(stored, sheet.title, table, offset)
         limits.at_most(limits.FORMULA, len(text), f"{sheet.title}: the formula of row {row + 1}, column {column + 1}")
         value = storable(self.values.get(sheet.title, {}).get((row, column), 0))
-        self.formulas[sheet.title].append((row, column))
         if dynamic:
             page.write_dynamic_array_formula(row, column, row, column, text, look, value)
         else:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from sheetfuncs.workbook.model.kinds import DATE
+from sheetfuncs.workbook.model.kinds import DATE, TEXT, counted
 from sheetfuncs.workbook.season import Season
 
 
@@ -56,13 +56,13 @@ def _batch(season: Season, row: int) -> str:
 
 
 def _bottles(season: Season, row: int) -> str:
-    filled = _amount(season, "bottles.filled", 0, ("jar", "jars"), row)
-    if not filled or not season.shown("bottles.filled", row):
+    filled = season.shown("bottles.filled", row)
+    if not isinstance(filled, float) or not filled:
         return ""
     jar = _text(season, "bottles.jar", row) or _text(season, "jars.name")
-    batch = _amount(season, "bottles.batch", 0, ("", ""), row) or _text(season, "bottles.batch", row)
+    batch = TEXT.show(season.shown("bottles.batch", row), season.units).strip()
     given = _text(season, "bottles.given", row)
-    return _line(("Filled", filled), (", size", jar), ("from batch", batch), ("; given:", given))
+    return _line(("Filled", counted(filled, "jar")), (", size", jar), ("from batch", batch), ("; given:", given))
 
 
 def _words(season: Season, row: int) -> str:
